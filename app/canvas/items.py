@@ -1,0 +1,256 @@
+"""The items of the drawing: one for a part, one for a wire. They show what the scene tells them, no more."""
+
+from __future__ import annotations
+
+import logging
+import math
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainterPathStroker
+from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
+
+from app.canvas import symbols
+from app.canvas.layout import Place
+from app.canvas.look import PartLook, WireLook
+from app.canvas.pairs import waves
+from app.canvas.routing import Point, Route
+from app.theme import Theme
+from core.catalogue import Catalogue
+from core.sheet import Wire
+
+PART_LAYER, WIRE_LAYER, PREVIEW_LAYER = 0.0, 1.0, 10.0
+TEXT_PX = 11.0
+_TEXT_FROM = 0.6  # screen pixels per unit below which wires carry no text
+_HALO = 46.0
+_DOT = 3.6
+_CORNER = 6.0
+_PICK = 10.0
+_SIDE = 130.0  # half the width that a line of figures may take
+_MARGIN = 8.0
+_log = logging.getLogger(__name__)
+
+
+def _paint_failure(painter: QPainter, rect: QRectF, theme: Theme, item_id: str) -> None:
+    """What stands in for an item that cannot be painted; an exception must not leave paint()."""
+    _log.exception("painting %s failed", item_id)
+    painter.setPen(theme.pen("over", 2.0))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(rect.adjusted(2, 2, -2, -2))
+
+
+class PartItem(QGraphicsItem):
+    """A part with its label, its halo when selected, and dots where three or more wires meet."""
+
+    def __init__(self, place: Place, catalogue: Catalogue, theme: Theme) -> None:
+        super().__init__()
+        self.place = place
+        self.catalogue = catalogue
+        self.theme = theme
+        self.look = PartLook()
+        self.dots: tuple[Point, ...] = ()
+        self.is_selected = False
+        self._bounds = QRectF()
+        self.setZValue(PART_LAYER)
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
+        self.show_place(place, catalogue)
+
+    def show_place(self, place: Place, catalogue: Catalogue) -> None:
+        """Show a part at a place, which may be another part or place than before."""
+        if place.body != self.place.body or place.label != self.place.label or self._bounds.isNull():
+            self.prepareGeometryChange()
+            self._bounds = _bounds_of(place)
+        self.place = place
+        self.catalogue = catalogue
+        self.setPos(*place.part.at)
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """Symbol, label and halo."""
+        return self._bounds
+
+    def shape(self) -> QPainterPath:
+        """The body, for picking."""
+        path = QPainterPath()
+        path.addRect(_local(self.place, self.place.body))
+        return path
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+        """Paint halo, symbol and dots."""
+        try:
+            scale = option.levelOfDetailFromTransform(painter.worldTransform())
+            if self.is_selected:
+                self._paint_halo(painter, scale)
+            symbols.paint_part(painter, self.place.part, self.catalogue, self.look, self.theme, scale)
+            if self.dots:
+                painter.setPen(Qt.PenStyle.NoPen)
+                painter.setBrush(self.theme.brush("ink"))
+                for x, y in self.dots:
+                    painter.drawEllipse(QPointF(x, y), _DOT, _DOT)
+        except Exception:  # noqa: BLE001 - Qt aborts or repeats for ever on an exception from paint()
+            _paint_failure(painter, self._bounds, self.theme, self.place.part.id)
+
+    def _paint_halo(self, painter: QPainter, scale: float) -> None:
+        width = self.theme.halo_width * max(1.0, min(1.0 / scale, 4.0))
+        painter.setPen(self.theme.pen("halo", width))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        body = _local(self.place, self.place.body)
+        if self.place.part.kind == "tube" and body.width() == body.height():
+            painter.drawEllipse(QPointF(0, 0), _HALO - 3, _HALO - 3)
+        else:
+            painter.drawRoundedRect(body.adjusted(-4, -4, 4, 4), 6, 6)
+
+
+def _local(place: Place, rect: tuple[float, float, float, float]) -> QRectF:
+    x, y = place.part.at
+    return QRectF(rect[0] - x, rect[1] - y, rect[2] - rect[0], rect[3] - rect[1])
+
+
+def _bounds_of(place: Place) -> QRectF:
+    """Room for the symbol, its halo and a label with the longest figures, so that new figures need no new room."""
+    label = _local(place, place.label)
+    side = max(_SIDE - label.width() / 2, 0.0)
+    body = _local(place, place.body).adjusted(-_MARGIN, -_MARGIN - 8, _MARGIN, _MARGIN)
+    return body.united(label.adjusted(-side, -2, side, 2))
+
+
+class WireItem(QGraphicsItem):
+    """A wire along its route, twisted with its partner along the trunk they share."""
+
+    def __init__(self, wire: Wire, theme: Theme) -> None:
+        super().__init__()
+        self.wire = wire
+        self.theme = theme
+        self.look = WireLook()
+        self.is_selected = False
+        self._path = QPainterPath()
+        self._shape = QPainterPath()
+        self._bounds = QRectF()
+        self._text_at: Point | None = None
+        self._tint: QColor | None = None
+        self.setZValue(WIRE_LAYER)
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
+
+    def show_route(self, wire: Wire, route: Route, trunk: Route | None, sign: int) -> None:
+        """Show the wire along a route."""
+        self.prepareGeometryChange()
+        self.wire = wire
+        self._tint = tint(wire.colour, self.theme)
+        self._path = _rounded(route) if trunk is None else _twisted(route, trunk, sign)
+        stroker = QPainterPathStroker()
+        stroker.setWidth(_PICK)
+        self._shape = stroker.createStroke(_polyline(route))
+        self._set_bounds()
+
+    def show_text(self, look: WireLook, at: Point | None) -> None:
+        """Set the text and the place (top left corner) where it stands, None for nowhere."""
+        if look == self.look and at == self._text_at:
+            return
+        self.prepareGeometryChange()
+        self.look = look
+        self._text_at = at
+        self._set_bounds()
+        self.update()
+
+    def _set_bounds(self) -> None:
+        bounds = self._path.controlPointRect().adjusted(-_MARGIN, -_MARGIN, _MARGIN, _MARGIN)
+        if self._text_at is not None:
+            bounds = bounds.united(QRectF(*self._text_at, *text_size(self.look.text, self.theme)))
+        self._bounds = bounds
+
+    def boundingRect(self) -> QRectF:
+        """The path with its halo, and the text."""
+        return self._bounds
+
+    def shape(self) -> QPainterPath:
+        """A band along the wire, for picking."""
+        return self._shape
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+        """Paint halo, tint, line and text."""
+        try:
+            scale = option.levelOfDetailFromTransform(painter.worldTransform())
+            self._paint(painter, scale)
+        except Exception:  # noqa: BLE001 - Qt aborts or repeats for ever on an exception from paint()
+            _paint_failure(painter, self._bounds, self.theme, self.wire.id)
+
+    def _paint(self, painter: QPainter, scale: float) -> None:
+        theme = self.theme
+        width = theme.heavy_width if self.wire.is_strap else theme.line_width
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        if self.is_selected:
+            painter.setPen(theme.pen("halo", width + 2 * theme.halo_width))
+            painter.drawPath(self._path)
+        if self._tint is not None:
+            pen = theme.pen("ink", width + 2.0)
+            pen.setColor(self._tint)
+            painter.setPen(pen)
+            painter.drawPath(self._path)
+        painter.setPen(theme.pen("ink", width))
+        painter.drawPath(self._path)
+        if self._text_at is not None and scale >= _TEXT_FROM:
+            painter.setFont(theme.font(TEXT_PX))
+            painter.setPen(theme.colour("soft"))
+            area = QRectF(*self._text_at, *text_size(self.look.text, theme))
+            painter.drawText(area, Qt.AlignmentFlag.AlignCenter, self.look.text)
+
+
+def tint(name: str | None, theme: Theme) -> QColor | None:
+    """The colour of a wire's insulation from its plain name or ``#rrggbb``; None for anything else."""
+    if not name:
+        return None
+    colour = theme.insulation(name)
+    if colour is None and QColor.isValidColorName(name):
+        colour = QColor(name)
+    if colour is not None:
+        colour.setAlphaF(0.55)
+    return colour
+
+
+def text_size(text: str, theme: Theme) -> Point:
+    """Width and height of a wire's text."""
+    metrics = QFontMetricsF(theme.font(TEXT_PX))
+    return math.ceil(metrics.horizontalAdvance(text)) + 2.0, math.ceil(metrics.height())
+
+
+def _polyline(points: Route | list[Point]) -> QPainterPath:
+    path = QPainterPath(QPointF(*points[0]))
+    for x, y in points[1:]:
+        path.lineTo(x, y)
+    return path
+
+
+def _rounded(points: Route | list[Point]) -> QPainterPath:
+    """A polyline with rounded corners."""
+    path = QPainterPath(QPointF(*points[0]))
+    for before, corner, after in zip(points, points[1:], points[2:], strict=False):
+        into, out = math.dist(before, corner), math.dist(corner, after)
+        radius = min(_CORNER, into / 2, out / 2)
+        if radius < 0.5:
+            path.lineTo(*corner)
+            continue
+        path.lineTo(*_towards(corner, before, radius / into))
+        path.quadTo(QPointF(*corner), QPointF(*_towards(corner, after, radius / out)))
+    path.lineTo(*points[-1])
+    return path
+
+
+def _towards(a: Point, b: Point, share: float) -> Point:
+    return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
+
+
+def _twisted(route: Route, trunk: Route, sign: int) -> QPainterPath:
+    """Straight leads at both ends and waves along the trunk."""
+    path = _rounded([*_lead(route, trunk[0]), trunk[0]])
+    path.connectPath(_polyline(waves(trunk, sign)))
+    path.connectPath(_rounded([trunk[-1], *reversed(_lead(tuple(reversed(route)), trunk[-1]))]))
+    return path
+
+
+def _lead(route: Route, until: Point) -> list[Point]:
+    """The points of a route before it comes to a point that lies on it."""
+    points = [route[0]]
+    for a, b in zip(route, route[1:], strict=False):
+        if abs(math.dist(a, until) + math.dist(until, b) - math.dist(a, b)) < 1e-6:
+            break
+        points.append(b)
+    return points

@@ -1,0 +1,206 @@
+"""From answers to looks: what each part and wire says at one operating point. Pure functions, no painting."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QCoreApplication
+
+from app.canvas.look import PartLook, State, WireLook
+from core.assess import Assessment
+from core.catalogue import Catalogue
+from core.results import BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
+from core.sheet import AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
+from core.units import THIN_SPACE, format_number, format_percent
+
+_TOLERANCE_V_PCT = 10.0
+_TOLERANCE_A_PCT = 6.0
+_COLD_BELOW = 0.05  # share of the rated volts under which a heater counts as not heated
+_AGREE = 0.01  # sections whose volts differ by less than this share are shown as one
+_GAP = "  "
+_STALE = PartLook(state="stale")
+_SILENT = frozenset({"chassis", "joint", "elevation"})
+
+
+def volts_text(volts: float) -> str:
+    """Volts for the screen: ``6.29 V``."""
+    return f"{format_number(volts, 2 if abs(volts) < 100 else 1)}{THIN_SPACE}V"
+
+
+def amps_text(amps: float) -> str:
+    """Amperes for the screen, three significant digits: ``0.300 A``, ``1.06 A``."""
+    return f"{format_number(amps, _decimals(amps, 3))}{THIN_SPACE}A"
+
+
+def watts_text(watts: float) -> str:
+    """Watts for the screen: ``0.05 W``, ``12.3 W``."""
+    return f"{format_number(watts, _decimals(watts, 2))}{THIN_SPACE}W"
+
+
+def _decimals(value: float, most: int) -> int:
+    size = abs(value)
+    if size < 1:
+        return most
+    if size < 10:
+        return 2
+    return 1 if size < 100 else 0
+
+
+def wire_text(wire: Wire) -> str:
+    """Gauge and length of a wire: ``20 AWG 0.30 m``, ``0.5 mm² 0.15 m``; empty for a strap."""
+    if wire.is_strap or wire.length_m is None:
+        return ""
+    if wire.awg is not None:
+        gauge = f"{wire.awg}{THIN_SPACE}AWG"
+    else:
+        gauge = f"{format_number(wire.area_mm2 or 0.0, 2).rstrip('0').rstrip('.')}{THIN_SPACE}mm²"
+    return f"{gauge} {format_number(wire.length_m, 2)}{THIN_SPACE}m"
+
+
+def wire_looks(sheet: Sheet, point: OperatingPoint | None) -> dict[str, WireLook]:
+    """The look of every wire; without an operating point the currents stay blank."""
+    branches = {} if point is None else point.branches
+    looks = {}
+    for wire in sheet.wires:
+        branch = branches.get(wire.id)
+        looks[wire.id] = WireLook(wire_text(wire), "" if branch is None else amps_text(branch.a))
+    return looks
+
+
+def part_looks(
+    sheet: Sheet, catalogue: Catalogue, assessment: Assessment | None, point: OperatingPoint | None
+) -> dict[str, PartLook]:
+    """The look of every part at an operating point.
+
+    Without answers for this very sheet (``assessment`` or ``point`` None) every look is stale and shows no
+    number at all.
+    """
+    if assessment is None or point is None:
+        return {part.id: PartLook() if part.kind in _SILENT else _STALE for part in sheet.parts}
+    series = _series_of(assessment.strings)
+    pins: dict[str, dict[str, str]] = {}
+    for terminal, volts in point.nodes.items():
+        part_id, _, name = terminal.rpartition(".")
+        pins.setdefault(part_id, {})[name] = volts_text(abs(volts) if isinstance(volts, complex) else volts)
+    looks = {}
+    for part in sheet.parts:
+        look = _look(part, catalogue, point, series)
+        looks[part.id] = PartLook(
+            look.state, look.values, look.kelvin, pins.get(part.id, {}), look.pulled_in
+        )
+    return looks
+
+
+def _series_of(strings: Sequence[Sequence[str]]) -> dict[str, frozenset[str]]:
+    """For every heater section the sections in series with it, itself included."""
+    return {key: frozenset(string) for string in strings for key in string}
+
+
+def _look(
+    part: AnyPart, catalogue: Catalogue, point: OperatingPoint, series: dict[str, frozenset[str]]
+) -> PartLook:
+    if isinstance(part, Tube | Lamp):
+        return _heater_look(part, catalogue, point, series)
+    supply = point.supplies.get(part.id)
+    if supply is not None:
+        return _supply_look(supply)
+    branch = point.branches.get(part.id)
+    if branch is None or part.kind in _SILENT:
+        return PartLook()
+    return _branch_look(part, branch)
+
+
+def _heater_look(
+    part: Tube | Lamp, catalogue: Catalogue, point: OperatingPoint, series: dict[str, frozenset[str]]
+) -> PartLook:
+    heaters = point.heaters.get(part.id, ())
+    if not heaters:
+        return PartLook("cold", _why_no_heater(part, catalogue))
+    kelvin = {heater.pins: heater.heater_k for heater in heaters}
+    judge = _judge(part, catalogue, series)
+    states = ["cold" if point.condition.cold else judge(heater) for heater in heaters]
+    return PartLook(_worst(states), _heater_values(heaters, series), kelvin)
+
+
+def _why_no_heater(part: Tube | Lamp, catalogue: Catalogue) -> str:
+    translate = QCoreApplication.translate
+    if isinstance(part, Tube) and part.pulled:
+        return translate("canvas", "pulled")
+    if isinstance(part, Tube) and catalogue.tube(part.type) is None:
+        return translate("canvas", "type not known")
+    return translate("canvas", "not solved")
+
+
+def _judge(
+    part: Tube | Lamp, catalogue: Catalogue, series: dict[str, frozenset[str]]
+) -> Callable[[HeaterPoint], State]:
+    """The rule by which one heater of a part is over, under or within its tolerance."""
+    kind = catalogue.tube(part.type) if isinstance(part, Tube) else None
+    low = abs(kind.low_v_pct) if kind is not None and kind.low_v_pct is not None else _TOLERANCE_V_PCT
+    high = abs(kind.high_v_pct) if kind is not None and kind.high_v_pct is not None else _TOLERANCE_V_PCT
+    amps = kind.tolerance_a_pct if kind is not None and kind.tolerance_a_pct is not None else _TOLERANCE_A_PCT
+    rating = kind.rating_class if kind is not None else "voltage"
+
+    def judge(heater: HeaterPoint) -> State:
+        if heater.v < _COLD_BELOW * heater.rated_v:
+            return "cold"
+        in_string = any(not key.startswith(f"{heater.owner}:") for key in series.get(heater.key, ()))
+        if rating == "current" or (rating == "both" and in_string):
+            return _against(heater.deviation_a_pct, amps, amps)
+        return _against(heater.deviation_pct, low, high)
+
+    return judge
+
+
+def _against(deviation_pct: float, low_pct: float, high_pct: float) -> State:
+    slack = 1e-6
+    if deviation_pct > high_pct + slack:
+        return "over"
+    return "under" if deviation_pct < -low_pct - slack else "ok"
+
+
+def _worst(states: Sequence[State]) -> State:
+    order: tuple[State, ...] = ("over", "cold", "under", "ok")
+    return next((state for state in order if state in states), "none")
+
+
+def _heater_values(heaters: Sequence[HeaterPoint], series: dict[str, frozenset[str]]) -> str:
+    """Volts, per cent of rating and amperes of a whole tube.
+
+    Sections in series add their volts, sections in parallel their currents; sections that differ are listed.
+    """
+    first = heaters[0]
+    if len(heaters) == 1:
+        return _line(first.v, first.deviation_pct, first.a)
+    highest = max(heater.v for heater in heaters)
+    if highest - min(heater.v for heater in heaters) > _AGREE * max(heater.rated_v for heater in heaters):
+        volts = " / ".join(format_number(heater.v, 2) for heater in heaters)
+        amps = " / ".join(format_number(heater.a, 3) for heater in heaters)
+        return f"{volts}{THIN_SPACE}V{_GAP}{amps}{THIN_SPACE}A"
+    if {heater.key for heater in heaters} <= series.get(first.key, frozenset()):
+        whole, rated = sum(heater.v for heater in heaters), sum(heater.rated_v for heater in heaters)
+        return _line(whole, (whole / rated - 1) * 100, first.a)
+    return _line(first.v, first.deviation_pct, sum(heater.a for heater in heaters))
+
+
+def _line(volts: float, deviation_pct: float, amps: float) -> str:
+    return _GAP.join((volts_text(volts), format_percent(deviation_pct), amps_text(amps)))
+
+
+def _supply_look(supply: SupplyPoint) -> PartLook:
+    values = [volts_text(supply.v), amps_text(supply.a)]
+    load = supply.load_pct
+    if load is not None:
+        values.append(f"{format_number(load, 0)}{THIN_SPACE}%")
+    over = supply.limiting or (load is not None and load > 100 + 1e-6)
+    return PartLook("over" if over else "ok", _GAP.join(values))
+
+
+def _branch_look(part: AnyPart, branch: BranchPoint) -> PartLook:
+    state: State = "none"
+    if (isinstance(part, Resistor) and part.rated_w is not None and branch.w > part.rated_w) or (
+        isinstance(part, Fuse) and branch.a > part.rated_a
+    ):
+        state = "over"
+    second = amps_text(branch.a) if part.kind in ("fuse", "switch", "diode", "capacitor") else watts_text(branch.w)
+    return PartLook(state, _GAP.join((volts_text(branch.v), second)), pulled_in=bool(branch.pulled_in))

@@ -1,0 +1,291 @@
+"""Orthogonal routes for wires: few bends, clear of sockets, off other wires where that can be had.
+
+Pure geometry in sheet units, y down. A route is a tuple of points whose neighbours share an x or a y. The
+search runs over the few lines worth using (edges of bodies, the two ends, the middle between them), not over
+a fine grid, so its cost depends on how much stands between the two ends and not on the size of the sheet.
+"""
+
+from __future__ import annotations
+
+import heapq
+import math
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+Point = tuple[float, float]
+Route = tuple[Point, ...]
+Rect = tuple[float, float, float, float]  # left, top, right, bottom
+
+CLEAR = 10.0  # distance that a wire keeps from a body
+LANE = 8.0  # distance between wires that run side by side
+_BEND = 60.0  # what a bend costs, in units of length
+_CROSS = 12.0
+_OVERLAP = 0.6  # extra cost per unit on top of another wire; the lanes afterwards mend most of it
+_LABEL = 3.0  # extra cost per unit across a label
+_SNAP = 10.0
+_TOUCH = 0.5
+
+
+@dataclass(frozen=True, slots=True)
+class Port:
+    """Where a wire ends: a terminal, the axis-parallel way out of it and how far it must go that way."""
+
+    x: float
+    y: float
+    dx: float
+    dy: float
+    reach: float = CLEAR
+
+    @property
+    def point(self) -> Point:
+        """The terminal itself."""
+        return self.x, self.y
+
+    @property
+    def exit(self) -> Point:
+        """The point at which the wire is free to turn."""
+        return self.x + self.dx * self.reach, self.y + self.dy * self.reach
+
+    @property
+    def is_level(self) -> bool:
+        """Whether the way out runs along x."""
+        return abs(self.dx) > abs(self.dy)
+
+
+class Track(NamedTuple):
+    """One straight piece of a wire: level (along x) or upright, at a coordinate, from ``low`` to ``high``."""
+
+    level: bool
+    at: float
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True)
+class Surroundings:
+    """What a route must mind: bodies (never crossed), labels and other wires (avoided where possible).
+
+    ``clear`` is the distance that is kept from bodies.
+    """
+
+    bodies: Sequence[Rect] = ()
+    labels: Sequence[Rect] = ()
+    tracks: Sequence[Track] = ()
+    clear: float = CLEAR
+
+
+def tracks_of(route: Sequence[Point]) -> list[Track]:
+    """The straight pieces of a route."""
+    pieces = []
+    for (ax, ay), (bx, by) in zip(route, route[1:], strict=False):
+        if abs(ay - by) <= abs(ax - bx):
+            pieces.append(Track(True, ay, min(ax, bx), max(ax, bx)))
+        else:
+            pieces.append(Track(False, ax, min(ay, by), max(ay, by)))
+    return pieces
+
+
+def length_of(route: Sequence[Point]) -> float:
+    """Length of a route in sheet units."""
+    return sum(math.dist(a, b) for a, b in zip(route, route[1:], strict=False))
+
+
+def grown(rect: Rect, by: float) -> Rect:
+    """A rectangle larger by ``by`` on every side."""
+    return rect[0] - by, rect[1] - by, rect[2] + by, rect[3] + by
+
+
+def crosses(track: Track, rect: Rect) -> bool:
+    """Whether a straight piece runs through the inside of a rectangle."""
+    left, top, right, bottom = rect
+    if track.level:
+        return top + _TOUCH < track.at < bottom - _TOUCH and track.low < right - _TOUCH and track.high > left + _TOUCH
+    return left + _TOUCH < track.at < right - _TOUCH and track.low < bottom - _TOUCH and track.high > top + _TOUCH
+
+
+def simplified(points: Iterable[Point]) -> Route:
+    """The same line without repeated points and without points in the middle of a straight piece."""
+    kept: list[Point] = []
+    for point in points:
+        if kept and math.dist(kept[-1], point) < 1e-6:
+            continue
+        while len(kept) >= 2 and _in_line(kept[-2], kept[-1], point):
+            kept.pop()
+        kept.append(point)
+    return tuple(kept)
+
+
+def _in_line(a: Point, b: Point, c: Point) -> bool:
+    return (abs(a[0] - b[0]) < 1e-6 and abs(b[0] - c[0]) < 1e-6) or (
+        abs(a[1] - b[1]) < 1e-6 and abs(b[1] - c[1]) < 1e-6
+    )
+
+
+def route(start: Port, end: Port, around: Surroundings, within: Rect | None = None) -> Route | None:
+    """The route from one terminal to another, or None if bodies shut it off inside ``within``."""
+    bodies = [box for body in around.bodies if _is_outside(box := grown(body, around.clear), start, end)]
+    grid = _Grid(_lines(start, end, bodies, within, 0), _lines(start, end, bodies, within, 1))
+    for track in around.tracks:
+        grid.mind_track(track)
+    for label in around.labels:
+        grid.mark(label, _LABEL)
+    for box in bodies:
+        grid.mark(box, math.inf)
+    found = grid.search(start, end)
+    if found is None:
+        return None
+    return simplified((start.point, *found, end.point))
+
+
+def plain_route(start: Port, end: Port) -> Route:
+    """The simplest route that minds nothing in its way; the last resort between parts on top of each other."""
+    (sx, sy), (ex, ey) = start.exit, end.exit
+    corner = (ex, sy) if start.is_level else (sx, ey)
+    return simplified((start.point, (sx, sy), corner, (ex, ey), end.point))
+
+
+def _is_outside(box: Rect, start: Port, end: Port) -> bool:
+    """Whether both exits are outside a body: one that another part lies on cannot be kept clear of."""
+    return not any(
+        box[0] + _TOUCH < x < box[2] - _TOUCH and box[1] + _TOUCH < y < box[3] - _TOUCH
+        for x, y in (start.exit, end.exit)
+    )
+
+
+def _lines(start: Port, end: Port, boxes: Sequence[Rect], within: Rect | None, axis: int) -> list[float]:
+    """The coordinates worth using along one axis, sorted; lines closer than 2 units count once."""
+    ends = (start.exit[axis], end.exit[axis])
+    middle = round(sum(ends) / 2 / _SNAP) * _SNAP
+    wanted = {middle, *(box[axis] for box in boxes), *(box[axis + 2] for box in boxes)}
+    if within is not None:
+        wanted = {value for value in wanted if within[axis] <= value <= within[axis + 2]}
+    kept = sorted(set(ends))
+    for value in sorted(wanted):
+        at = bisect_left(kept, value)
+        near = kept[max(at - 1, 0) : at + 1]
+        if all(abs(value - other) >= 2.0 for other in near):
+            kept.insert(at, value)
+    return kept
+
+
+class _Grid:
+    """The lines of one search with the cost of every piece of line between two crossings."""
+
+    def __init__(self, xs: list[float], ys: list[float]) -> None:
+        self.xs = xs
+        self.ys = ys
+        # rates are what a unit of length costs beyond itself, tolls what passing costs
+        self.level = [[b - a for a, b in zip(xs, xs[1:], strict=False)] for _ in ys]
+        self.upright = [[b - a for a, b in zip(ys, ys[1:], strict=False)] for _ in xs]
+
+    def mark(self, rect: Rect, rate: float) -> None:
+        """Make every piece inside a rectangle dearer by ``rate`` per unit."""
+        left, top, right, bottom = rect
+        _mark(self.level, self.ys, self.xs, (top, bottom), (left, right), rate)
+        _mark(self.upright, self.xs, self.ys, (left, right), (top, bottom), rate)
+
+    def mind_track(self, track: Track) -> None:
+        """Make it dear to lie on another wire and a little dear to cross it."""
+        along, over = (self.level, self.upright) if track.level else (self.upright, self.level)
+        rows, columns = (self.ys, self.xs) if track.level else (self.xs, self.ys)
+        near = (track.at - LANE + 1, track.at + LANE - 1)
+        _mark(along, rows, columns, near, (track.low, track.high), _OVERLAP)
+        cell = bisect_left(rows, track.at) - 1
+        if 0 <= cell < len(rows) - 1 and rows[cell + 1] > track.at:
+            for at in range(bisect_right(columns, track.low), bisect_left(columns, track.high)):
+                over[at][cell] += _CROSS
+
+    def search(self, start: Port, end: Port) -> list[Point] | None:
+        """The cheapest line from exit to exit (A*), or None; states are crossings with the way of arrival."""
+        xs, ys = self.xs, self.ys
+        width = len(xs)
+        goal_x, goal_y = bisect_left(xs, end.exit[0]), bisect_left(ys, end.exit[1])
+        goal = ((goal_y * width + goal_x) << 1) | end.is_level
+        first = ((bisect_left(ys, start.exit[1]) * width + bisect_left(xs, start.exit[0])) << 1) | start.is_level
+        best: dict[int, float] = {first: 0.0}
+        came: dict[int, int] = {}
+        queue: list[tuple[float, int, int]] = [(0.0, 0, first)]
+        done: set[int] = set()
+        order = 0
+        while queue:
+            _, _, state = heapq.heappop(queue)
+            if state == goal:
+                return self._line(state, came)
+            if state in done:
+                continue
+            done.add(state)
+            cost = best[state]
+            for following, step in self._steps(state, goal):
+                total = cost + step
+                if total < best.get(following, math.inf):
+                    best[following] = total
+                    came[following] = state
+                    order += 1
+                    guess = total + self._guess(following, goal_x, goal_y, end.is_level)
+                    heapq.heappush(queue, (guess, order, following))
+        return None
+
+    def _steps(self, state: int, goal: int) -> list[tuple[int, float]]:
+        """States one piece of line away, with what it costs to go there."""
+        width = len(self.xs)
+        level = state & 1
+        y, x = divmod(state >> 1, width)
+        turn_level, turn_upright = (0.0, _BEND) if level else (_BEND, 0.0)
+        row, column = self.level[y], self.upright[x]
+        steps = []
+        if x + 1 < width:
+            steps.append(((((state >> 1) + 1) << 1) | 1, row[x] + turn_level))
+        if x:
+            steps.append(((((state >> 1) - 1) << 1) | 1, row[x - 1] + turn_level))
+        if y + 1 < len(self.ys):
+            steps.append((((state >> 1) + width) << 1, column[y] + turn_upright))
+        if y:
+            steps.append((((state >> 1) - width) << 1, column[y - 1] + turn_upright))
+        if state ^ 1 == goal:
+            steps.append((goal, _BEND))
+        return steps
+
+    def _guess(self, state: int, goal_x: int, goal_y: int, goal_level: bool) -> float:
+        """What is left at the least: the distance and the bends that no route can do without."""
+        y, x = divmod(state >> 1, len(self.xs))
+        across = abs(self.xs[x] - self.xs[goal_x])
+        down = abs(self.ys[y] - self.ys[goal_y])
+        level = state & 1
+        if across and down:
+            bends = 1 if level != goal_level else 2
+        elif across or down:
+            bends = (bool(across) != bool(level)) + (bool(across) != goal_level)
+        else:
+            bends = int(level != goal_level)
+        return across + down + bends * _BEND
+
+    def _line(self, state: int, came: dict[int, int]) -> list[Point]:
+        states = [state]
+        while state in came:
+            state = came[state]
+            states.append(state)
+        width = len(self.xs)
+        return [(self.xs[(s >> 1) % width], self.ys[(s >> 1) // width]) for s in reversed(states)]
+
+
+def _mark(
+    costs: list[list[float]],
+    rows: list[float],
+    columns: list[float],
+    across: tuple[float, float],
+    along: tuple[float, float],
+    rate: float,
+) -> None:
+    """Raise the cost of pieces whose row is inside ``across`` and which overlap ``along``."""
+    first = max(bisect_right(columns, along[0] + _TOUCH) - 1, 0)
+    last = min(bisect_left(columns, along[1] - _TOUCH), len(columns) - 1)
+    if first >= last:
+        return
+    for row in range(bisect_right(rows, across[0] + _TOUCH), bisect_left(rows, across[1] - _TOUCH)):
+        cells = costs[row]
+        for cell in range(first, last):
+            low, high = max(columns[cell], along[0]), min(columns[cell + 1], along[1])
+            if high > low:
+                cells[cell] += (high - low) * rate

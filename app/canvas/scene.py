@@ -1,0 +1,241 @@
+"""The scene: items for the parts and wires of the document, kept in step with document, selection, condition.
+
+It observes and never writes. The two maps from id to item are the only owners of items.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import QObject, QRectF
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
+
+from app.canvas.items import PartItem, WireItem, text_size
+from app.canvas.layout import Layout
+from app.canvas.look import PartLook, WireLook
+from app.canvas.looks import part_looks, wire_looks
+from app.canvas.routing import Point, Rect, grown
+from app.document import Document
+from app.selection import Selection
+from app.theme import Theme
+from app.viewpoint import Viewpoint
+from core.edits import Change
+
+_ROOM = 10_000.0  # a fixed scene rectangle keeps Qt's index from being rebuilt
+_MOST_ROOM = 1_000_000.0
+_FEW = 60  # up to so many changed looks items are updated one by one, beyond it the whole view at once
+
+
+class SheetScene(QGraphicsScene):
+    """The drawing of one document."""
+
+    def __init__(
+        self,
+        document: Document,
+        selection: Selection,
+        viewpoint: Viewpoint,
+        theme: Theme,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.document = document
+        self.selection = selection
+        self.viewpoint = viewpoint
+        self.theme = theme
+        self.part_items: dict[str, PartItem] = {}
+        self.wire_items: dict[str, WireItem] = {}
+        self.layout_ = Layout(document.sheet, document.catalogue, theme)
+        self.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.BspTreeIndex)
+        self.rebuild()
+        document.changed.connect(self._on_changed)
+        document.assessed.connect(self._on_assessed)
+        document.replaced.connect(self.rebuild)
+        selection.changed.connect(self._on_selected)
+        viewpoint.changed.connect(self.refresh_looks)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Show everything in another theme."""
+        self.theme = theme
+        self.rebuild()
+
+    def rebuild(self) -> None:
+        """Make everything anew for the sheet as it is."""
+        for item in (*self.part_items.values(), *self.wire_items.values()):
+            self.removeItem(item)
+        self.part_items.clear()
+        self.wire_items.clear()
+        sheet = self.document.sheet
+        self.layout_ = Layout(sheet, self.document.catalogue, self.theme)
+        self._fix_rect()
+        for part in sheet.parts:
+            self._add_part(part.id)
+        for wire in sheet.wires:
+            self._add_wire(wire.id)
+        self._show_routes(sheet.wire_by_id)
+        self._show_dots()
+        self.refresh_looks()
+        self._on_selected(self.selection.ids)
+
+    def _fix_rect(self) -> None:
+        rect = QRectF(-_ROOM, -_ROOM, 2 * _ROOM, 2 * _ROOM)
+        bounds = self.layout_.bounds()
+        if bounds is not None:
+            left, top, right, bottom = (max(-_MOST_ROOM, min(value, _MOST_ROOM)) for value in bounds)
+            rect = rect.united(QRectF(left - 2000, top - 2000, right - left + 4000, bottom - top + 4000))
+        self.setSceneRect(rect)
+
+    def _add_part(self, part_id: str) -> None:
+        item = PartItem(self.layout_.places[part_id], self.document.catalogue, self.theme)
+        item.is_selected = part_id in self.selection.ids
+        self.part_items[part_id] = item
+        self.addItem(item)
+
+    def _add_wire(self, wire_id: str) -> None:
+        item = WireItem(self.document.sheet.wire_by_id[wire_id], self.theme)
+        item.is_selected = wire_id in self.selection.ids
+        self.wire_items[wire_id] = item
+        self.addItem(item)
+
+    def _on_changed(self, change: Change) -> None:
+        sheet, catalogue = self.document.sheet, self.document.catalogue
+        moved = self.layout_.end_preview()
+        laid = self.layout_.update(sheet, catalogue, change)
+        touched = set(change.parts) | (self.part_items.keys() if change.sheet else set())
+        for part_id in sorted(touched):
+            if part_id not in sheet.part_by_id:
+                self.removeItem(self.part_items.pop(part_id))
+            elif part_id in self.part_items:
+                self.part_items[part_id].show_place(self.layout_.places[part_id], catalogue)
+            else:
+                self._add_part(part_id)
+        for wire_id in sorted(change.wires):
+            if wire_id not in sheet.wire_by_id:
+                self.removeItem(self.wire_items.pop(wire_id))
+            elif wire_id not in self.wire_items:
+                self._add_wire(wire_id)
+        self._show_routes((moved | laid | change.wires) & sheet.wire_by_id.keys())
+        if change.wires or change.parts:
+            self._show_dots()
+        self.refresh_looks()
+        self.selection.set(self.selection.ids & (sheet.part_by_id.keys() | sheet.wire_by_id.keys()))
+
+    def _on_assessed(self, _: object) -> None:
+        self.refresh_looks()
+
+    def refresh_looks(self) -> None:
+        """Show the figures of the condition on view; without answers for this very sheet, none."""
+        document = self.document
+        assessment = document.assessment
+        point = self.viewpoint.point(assessment)
+        looks = part_looks(document.sheet, document.catalogue, assessment, point)
+        changed = [
+            item for part_id, item in self.part_items.items() if item.look != looks.get(part_id, PartLook())
+        ]
+        for item in changed:
+            item.look = looks.get(item.place.part.id, PartLook())
+        self._repaint(changed)
+
+    def _repaint(self, items: list[PartItem]) -> None:
+        if len(items) > _FEW:
+            self.update()
+            return
+        for item in items:
+            item.update()
+
+    def _on_selected(self, ids: object) -> None:
+        assert isinstance(ids, frozenset)
+        for items in (self.part_items, self.wire_items):
+            for item_id, item in items.items():
+                if item.is_selected != (item_id in ids):
+                    item.is_selected = not item.is_selected
+                    item.update()
+
+    def _show_routes(self, wire_ids: Iterable[str]) -> None:
+        """Show wires where the layout has them, and find a place for their texts."""
+        board, wires = self.layout_.board, self.document.sheet.wire_by_id
+        shown = sorted(set(wire_ids))
+        for wire_id in shown:
+            sign = -1 if wire_id in self.layout_.followers else 1
+            self.wire_items[wire_id].show_route(
+                wires[wire_id], board.routes[wire_id], board.trunks.get(wire_id), sign
+            )
+        self._show_texts(shown)
+
+    def _show_texts(self, wire_ids: list[str]) -> None:
+        looks = wire_looks(self.document.sheet, None)
+        crowded = set(wire_ids)
+        for wire_id in wire_ids:
+            crowded.update(self.layout_.board.texts_near(self._near(wire_id)))
+        for wire_id in sorted(crowded):
+            self.layout_.board.drop_text(wire_id)
+        for wire_id in sorted(crowded):
+            self._show_text(wire_id, looks.get(wire_id, WireLook()))
+
+    def _show_text(self, wire_id: str, look: WireLook) -> None:
+        """Place one text; the second wire of a pair keeps quiet where it would say the same."""
+        leader = self.layout_.followers.get(wire_id)
+        at = None
+        if look.text and not (leader in self.wire_items and self.wire_items[leader].look.text == look.text):
+            at = self.layout_.board.text_spot(wire_id, *text_size(look.text, self.theme))
+        self.wire_items[wire_id].show_text(look, at)
+
+    def _near(self, wire_id: str) -> Rect:
+        line = self.layout_.board.routes[wire_id]
+        xs, ys = [x for x, _ in line], [y for _, y in line]
+        return grown((min(xs), min(ys), max(xs), max(ys)), 4.0)
+
+    def _show_dots(self) -> None:
+        dots: dict[str, list[Point]] = {}
+        for terminal, count in self.layout_.ends.items():
+            part_id, _, name = terminal.rpartition(".")
+            place = self.layout_.places.get(part_id)
+            if count >= 3 and place is not None and name in place.terminals:
+                dots.setdefault(part_id, []).append((place.terminals[name].x, place.terminals[name].y))
+        for part_id, item in self.part_items.items():
+            points = tuple(dots.get(part_id, ()))
+            if points != item.dots:
+                item.dots = points
+                item.update()
+
+    def preview_move(self, part_ids: Iterable[str], dx: float, dy: float) -> None:
+        """Show parts shifted, with their wires laid again; the sheet stays as it is."""
+        moved = list(part_ids)
+        laid = self.layout_.preview(moved, dx, dy)
+        self._show_preview(moved, laid)
+
+    def end_preview(self, part_ids: Iterable[str]) -> None:
+        """Show the sheet as it is again."""
+        self._show_preview(list(part_ids), self.layout_.end_preview())
+
+    def _show_preview(self, part_ids: list[str], laid: set[str]) -> None:
+        for part_id in part_ids:
+            if part_id in self.part_items:
+                self.part_items[part_id].show_place(self.layout_.places[part_id], self.document.catalogue)
+        self._show_routes(laid & self.wire_items.keys())
+
+    def part_at(self, x: float, y: float) -> str | None:
+        """The uppermost part whose body holds a point."""
+        found = self.layout_.parts_within((x - 0.5, y - 0.5, x + 0.5, y + 0.5))
+        order = list(self.part_items)
+        return max(found, key=order.index) if found else None
+
+    def wire_at(self, x: float, y: float, radius: float) -> str | None:
+        """A wire within ``radius`` of a point."""
+        area = QRectF(x - radius, y - radius, 2 * radius, 2 * radius)
+        for item in self.items(area):
+            if isinstance(item, WireItem):
+                return item.wire.id
+        return None
+
+    def ids_within(self, area: QRectF) -> set[str]:
+        """Parts that a rectangle touches and wires that lie wholly inside it."""
+        rect = (area.left(), area.top(), area.right(), area.bottom())
+        found = self.layout_.parts_within(rect)
+        for wire_id, line in self.layout_.board.routes.items():
+            if all(area.contains(x, y) for x, y in line):
+                found.add(wire_id)
+        return found
+
+    def item_of(self, item_id: str) -> QGraphicsItem | None:
+        """The item of a part or wire."""
+        return self.part_items.get(item_id) or self.wire_items.get(item_id)

@@ -1,0 +1,159 @@
+"""The symbols of all parts, found by kind. A kind without a symbol still draws as an honest labelled box.
+
+Coordinates are relative to the part's place, its turn applied, y down; text is never turned.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter, QPen
+
+from app.canvas.look import PartLook
+from app.canvas.symbols import passives, supplies
+from app.canvas.symbols.drawing import Drawing, paint_drawing, paint_shape
+from app.canvas.symbols.geometry import Box, Terminal, stray_terminal, turn_box, turn_terminal
+from app.canvas.symbols.glow import glow
+from app.canvas.symbols.labels import SHOW_FROM, Label, label_of, paint_label, paint_mark, place_label
+from app.canvas.symbols.rating import TypeSource, rating_text
+from app.canvas.symbols.socket import outline, paint_socket, socket_body, socket_of, tube_terminals
+from app.theme import Theme
+from core.sheet import AnyPart, Lamp, Tube
+from core.terminals import terminal_names
+
+__all__ = [
+    "DETAIL_FROM",
+    "Box",
+    "Terminal",
+    "body",
+    "glow",
+    "label_box",
+    "paint_mark",
+    "paint_part",
+    "rating_text",
+    "terminal",
+    "terminals",
+]
+
+DETAIL_FROM = 0.35  # screen pixels per unit below which only a filled outline is painted
+_LETTERS_FROM = 0.6
+
+# symbols that look the same for every part of their kind, and those that depend on the part
+_PLAIN: dict[str, Callable[[], Drawing]] = {
+    "lamp": passives.lamp,
+    "dc_supply": supplies.dc_supply,
+    "battery": supplies.battery,
+    "mains_feed": supplies.mains_feed,
+    "rectified_supply": supplies.rectified_supply,
+    "resistor": passives.resistor,
+    "thermistor": passives.thermistor,
+    "fuse": passives.fuse,
+    "capacitor": passives.capacitor,
+    "diode": passives.diode,
+    "elevation": supplies.elevation,
+    "chassis": passives.chassis,
+    "joint": passives.joint,
+}
+_VARIED: dict[str, Callable[[AnyPart], Drawing]] = {
+    "winding": supplies.winding,
+    "relay": passives.relay,
+    "switch": passives.switch,
+    "balance": passives.balance,
+}
+
+
+def _drawing(part: AnyPart, look: PartLook | None = None) -> Drawing:
+    if part.kind == "relay" and look is not None:
+        return passives.relay(part, look.pulled_in)
+    if part.kind in _PLAIN:
+        return _PLAIN[part.kind]()
+    if part.kind in _VARIED:
+        return _VARIED[part.kind](part)
+    return passives.labelled_box(part.kind, terminal_names(part) or ())
+
+
+def terminals(part: AnyPart, catalogue: TypeSource) -> tuple[Terminal, ...]:
+    """Every point of a part where a wire may end. A tube gives all pins of its base, clockwise.
+
+    A tube of a type that is not known gives nine pins in no true place, none of them a heater pin.
+    """
+    if isinstance(part, Tube):
+        return tube_terminals(part, catalogue.tube(part.type))
+    return tuple(turn_terminal(end, part.turn) for end in _drawing(part).terminals)
+
+
+def terminal(part: AnyPart, catalogue: TypeSource, name: str) -> Terminal:
+    """The terminal of a name, also where the base has no such pin: then a place on the outline.
+
+    So a wire to a wrong pin can still be seen and mended.
+    """
+    for end in terminals(part, catalogue):
+        if end.name == name:
+            return end
+    return stray_terminal(name, body(part, catalogue))
+
+
+def body(part: AnyPart, catalogue: TypeSource) -> Box:
+    """The box around the symbol, pin numbers and leads included, without its label."""
+    if isinstance(part, Tube):
+        return turn_box(socket_body(socket_of(catalogue.tube(part.type))), part.turn)
+    return turn_box(_drawing(part).body, part.turn)
+
+
+def label_box(part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme) -> Box:
+    """The box of the label lines. Needs a QGuiApplication, as it measures text."""
+    return _label(part, catalogue, look, theme)[1]
+
+
+def _label(part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme) -> tuple[Label, Box, float]:
+    label = label_of(part.id, rating_text(part, catalogue), look)
+    box, align = place_label(label, body(part, catalogue), terminals(part, catalogue), theme)
+    return label, box, align
+
+
+def paint_part(
+    painter: QPainter, part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme, scale: float
+) -> None:
+    """Paint a part's symbol, label and figures about the origin.
+
+    ``scale`` is in screen pixels per unit; the less there are, the less detail is painted.
+    """
+    painter.save()
+    if isinstance(part, Tube):
+        _paint_tube(painter, part, catalogue, look, theme, scale)
+    else:
+        _paint_other(painter, part, look, theme, scale)
+    if scale >= SHOW_FROM:
+        label, box, align = _label(part, catalogue, look, theme)
+        paint_label(painter, label, box, align, theme)
+    painter.restore()
+
+
+def _paint_tube(
+    painter: QPainter, part: Tube, catalogue: TypeSource, look: PartLook, theme: Theme, scale: float
+) -> None:
+    kind = catalogue.tube(part.type)
+    if scale >= DETAIL_FROM:
+        paint_socket(painter, part, kind, look, theme, scale)
+        return
+    warmest = max(look.kelvin.values(), default=0.0)
+    pen = QPen(theme.pen("ink", theme.halo_width))
+    pen.setColor(glow(warmest, theme))
+    painter.setPen(pen)
+    painter.setBrush(theme.brush("surface"))
+    painter.drawPath(outline(socket_of(kind)))
+
+
+def _paint_other(painter: QPainter, part: AnyPart, look: PartLook, theme: Theme, scale: float) -> None:
+    drawing = _drawing(part, look)
+    if scale < DETAIL_FROM:
+        paint_shape(painter, drawing, part.turn, theme)
+        return
+    paint_drawing(painter, drawing, part.turn, theme, letters=scale >= _LETTERS_FROM)
+    if isinstance(part, Lamp):
+        pen = QPen(theme.pen("ink", theme.heavy_width))
+        pen.setColor(glow(max(look.kelvin.values(), default=0.0), theme))
+        painter.setPen(pen)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawPath(passives.lamp_cross())

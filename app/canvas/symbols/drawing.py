@@ -1,0 +1,151 @@
+"""What a symbol is made of: paths and short texts that are built once and painted often.
+
+A drawing knows no colour. It is built unturned; the painter turns its lines, while its texts are only moved.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from functools import lru_cache
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QFontMetricsF, QPainter, QPainterPath, QStaticText, QTransform
+
+from app.canvas.symbols.geometry import Box, Point, Terminal, turn_point
+from app.theme import Theme
+
+
+@dataclass(frozen=True)
+class Text:
+    """A short text centred on a point of the drawing, ``px`` high."""
+
+    x: float
+    y: float
+    text: str
+    px: float = 11.0
+    role: str = "ink"
+    bold: bool = False
+
+
+@dataclass(frozen=True, eq=False)
+class Drawing:
+    """The unturned picture of one variant of a symbol.
+
+    ``ground`` is filled with the surface colour, ``lines`` and ``thin`` are stroked, ``solid`` is filled with
+    ink. ``shape`` is the outline that stands for the symbol when it is too small to read.
+    """
+
+    terminals: tuple[Terminal, ...]
+    body: Box
+    lines: QPainterPath
+    shape: QPainterPath
+    ground: QPainterPath = field(default_factory=QPainterPath)
+    thin: QPainterPath = field(default_factory=QPainterPath)
+    solid: QPainterPath = field(default_factory=QPainterPath)
+    texts: tuple[Text, ...] = ()
+
+
+def path(*strokes: tuple[Point, ...]) -> QPainterPath:
+    """A path of straight strokes; one that ends where it began is closed."""
+    result = QPainterPath()
+    for stroke in strokes:
+        result.moveTo(*stroke[0])
+        for point in stroke[1:]:
+            result.lineTo(*point)
+        if stroke[0] == stroke[-1] and len(stroke) > 2:
+            result.closeSubpath()
+    return result
+
+
+def rectangle(left: float, top: float, right: float, bottom: float, radius: float = 0.0) -> QPainterPath:
+    """The path of a rectangle."""
+    result = QPainterPath()
+    area = QRectF(left, top, right - left, bottom - top)
+    if radius:
+        result.addRoundedRect(area, radius, radius)
+    else:
+        result.addRect(area)
+    return result
+
+
+def circle(x: float, y: float, radius: float) -> QPainterPath:
+    """The path of a circle."""
+    result = QPainterPath()
+    result.addEllipse(QPointF(x, y), radius, radius)
+    return result
+
+
+def joined(*paths: QPainterPath) -> QPainterPath:
+    """Several paths as one."""
+    result = QPainterPath()
+    for each in paths:
+        result.addPath(each)
+    return result
+
+
+@lru_cache(maxsize=4096)
+def static_text(text: str, px: float, bold: bool, theme: Theme) -> tuple[QStaticText, float, float]:
+    """A text laid out once, with its width and height."""
+    font = theme.font(px, bold)
+    laid = QStaticText(text)
+    laid.setTextFormat(Qt.TextFormat.PlainText)
+    laid.setPerformanceHint(QStaticText.PerformanceHint.AggressiveCaching)
+    laid.prepare(QTransform(), font)
+    metrics = QFontMetricsF(font)
+    return laid, metrics.horizontalAdvance(text), metrics.height()
+
+
+def draw_text(
+    painter: QPainter,
+    theme: Theme,
+    at: Point,
+    text: str,
+    px: float,
+    *,
+    role: str = "ink",
+    bold: bool = False,
+    align: float = 0.5,
+) -> float:
+    """Draw a text whose middle line runs through ``at``; ``align`` 0 starts there, 1 ends there.
+
+    Answers the width drawn.
+    """
+    if not text:
+        return 0.0
+    laid, width, height = static_text(text, px, bold, theme)
+    painter.setFont(theme.font(px, bold))
+    painter.setPen(theme.colour(role))
+    painter.drawStaticText(QPointF(at[0] - width * align, at[1] - height / 2), laid)
+    return width
+
+
+def paint_drawing(painter: QPainter, drawing: Drawing, turn: int, theme: Theme, letters: bool) -> None:
+    """Paint a drawing turned about the origin; its texts stay upright and need ``letters``."""
+    if turn:
+        painter.save()
+        painter.rotate(turn)
+    painter.fillPath(drawing.ground, theme.brush("surface"))
+    if not drawing.solid.isEmpty():
+        painter.fillPath(drawing.solid, theme.brush("ink"))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(theme.pen("ink"))
+    painter.drawPath(drawing.lines)
+    if not drawing.thin.isEmpty():
+        painter.setPen(theme.pen("ink", 1.0, (3.0, 2.5)))
+        painter.drawPath(drawing.thin)
+    if turn:
+        painter.restore()
+    if letters:
+        for text in drawing.texts:
+            at = turn_point(text.x, text.y, turn)
+            draw_text(painter, theme, at, text.text, text.px, role=text.role, bold=text.bold)
+
+
+def paint_shape(painter: QPainter, drawing: Drawing, turn: int, theme: Theme) -> None:
+    """Paint only the filled outline, for a part too small to read."""
+    painter.save()
+    painter.rotate(turn)
+    painter.setPen(theme.pen("ink", theme.heavy_width))
+    painter.setBrush(theme.brush("surface"))
+    painter.drawPath(drawing.shape)
+    painter.restore()

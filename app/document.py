@@ -1,0 +1,87 @@
+"""The document: the one sheet that is open, its undo history, and the answers that belong to it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoStack
+
+from app.commands import SheetCommand
+from core.assess import Assessment
+from core.catalogue import Catalogue
+from core.edits import Change, change_between
+from core.sheet import Sheet
+
+
+class Document(QObject):
+    """Holds the sheet. Only :meth:`apply` alters it, and every alteration can be undone.
+
+    ``changed`` carries a :class:`core.edits.Change`; ``assessed`` an :class:`core.assess.Assessment` whose
+    ``sheet`` is the very sheet it was computed for. ``replaced`` comes when another sheet is opened.
+    """
+
+    changed = Signal(object)
+    assessed = Signal(object)
+    replaced = Signal()
+
+    def __init__(self, sheet: Sheet, catalogue: Catalogue, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.undo_stack = QUndoStack(self)
+        self.undo_stack.setUndoLimit(500)
+        self._sheet = sheet
+        self._builtin = catalogue
+        self._catalogue = catalogue.with_types(sheet.types)
+        self._assessment: Assessment | None = None
+
+    @property
+    def sheet(self) -> Sheet:
+        """The sheet as it is now."""
+        return self._sheet
+
+    @property
+    def catalogue(self) -> Catalogue:
+        """The catalogue with the sheet's own types laid over it."""
+        return self._catalogue
+
+    @property
+    def assessment(self) -> Assessment | None:
+        """The answers for the present sheet, or None while they are being computed."""
+        current = self._assessment
+        return current if current is not None and current.sheet is self._sheet else None
+
+    def apply(self, text: str, edit: Callable[[Sheet], Sheet], merge_key: str = "") -> Change:
+        """Carry out an edit as one undoable step named ``text``.
+
+        The edit runs before anything is pushed, so one that raises leaves everything as it was. Steps with the
+        same non-empty ``merge_key`` that follow each other become one.
+        """
+        before = self._sheet
+        after = edit(before)
+        change = change_between(before, after)
+        if not change.is_empty:
+            self.undo_stack.push(SheetCommand(self, text, before, after, merge_key))
+        return change
+
+    def open(self, sheet: Sheet) -> None:
+        """Show another sheet; the history starts afresh."""
+        self.undo_stack.clear()
+        self._sheet = sheet
+        self._catalogue = self._builtin.with_types(sheet.types)
+        self._assessment = None
+        self.replaced.emit()
+
+    def show_state(self, sheet: Sheet) -> None:
+        """Make ``sheet`` the present one; called by the undo commands only."""
+        change = change_between(self._sheet, sheet)
+        if sheet.types != self._sheet.types:
+            self._catalogue = self._builtin.with_types(sheet.types)
+        self._sheet = sheet
+        if not change.is_empty:
+            self.changed.emit(change)
+
+    def take_assessment(self, assessment: Assessment) -> None:
+        """Accept answers; late ones, of a sheet that is no longer shown, are dropped."""
+        if assessment.sheet is self._sheet:
+            self._assessment = assessment
+            self.assessed.emit(assessment)

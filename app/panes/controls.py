@@ -1,0 +1,202 @@
+"""Small controls in the look of the sheet: text buttons, a switch, flat tabs. All work by keyboard."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QFontMetrics, QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QHBoxLayout, QSizePolicy, QTabBar, QWidget
+
+from app.theme import Theme
+
+_KEYBOARD = (
+    Qt.FocusReason.TabFocusReason,
+    Qt.FocusReason.BacktabFocusReason,
+    Qt.FocusReason.ShortcutFocusReason,
+)
+
+
+def paint_focus_ring(painter: QPainter, rect: QRectF, theme: Theme, radius: float = 4) -> None:
+    """The ring around what the keyboard acts on."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(theme.pen("accent", 1.5))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), radius, radius)
+
+
+class _Themed(QAbstractButton):
+    """A button that paints itself and shows its focus ring only to those who use the keyboard."""
+
+    def __init__(self, text: str, theme: Theme, px: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.theme = theme
+        self.px = px
+        self._ring = False
+        self.setText(text)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self.setAttribute(Qt.WidgetAttribute.WA_Hover)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        self.theme = theme
+        self.update()
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show the ring when the focus came by keyboard."""
+        self._ring = event.reason() in _KEYBOARD
+        super().focusInEvent(event)
+        self.update()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Return works like the space bar."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.click()
+            return
+        super().keyPressEvent(event)
+
+    @property
+    def shows_ring(self) -> bool:
+        """Whether the focus ring is to be painted."""
+        return self._ring and self.hasFocus()
+
+
+class TextButton(_Themed):
+    """A button that is only its text, underlined under the pointer; checked, it is in ink and bold."""
+
+    def __init__(self, text: str, theme: Theme, px: int = 11, parent: QWidget | None = None) -> None:
+        super().__init__(text, theme, px, parent)
+        self.setCheckable(True)
+
+    def sizeHint(self) -> QSize:
+        """Room for the text at its boldest, and the ring."""
+        metrics = QFontMetrics(self.theme.font(self.px, bold=True))
+        return QSize(metrics.horizontalAdvance(self.text()) + 8, metrics.height() + 4)
+
+    def nextCheckState(self) -> None:
+        """A click does not toggle; whoever listens decides which button is the current one."""
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the text, and the ring where the keyboard is."""
+        painter = QPainter(self)
+        font = self.theme.font(self.px, bold=self.isChecked())
+        font.setUnderline(self.underMouse() and not self.isChecked())
+        painter.setFont(font)
+        painter.setPen(self.theme.colour("ink" if self.isChecked() or self.underMouse() else "soft"))
+        painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self.text())
+        if self.shows_ring:
+            paint_focus_ring(painter, QRectF(self.rect()), self.theme)
+        painter.end()
+
+
+class _Segment(_Themed):
+    def __init__(self, text: str, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(text, theme, 12, parent)
+        self.setCheckable(True)
+
+    def sizeHint(self) -> QSize:
+        metrics = QFontMetrics(self.theme.font(self.px))
+        return QSize(metrics.horizontalAdvance(self.text()) + 30, 28)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        rect = QRectF(self.rect()).adjusted(1.5, 1.5, -1.5, -1.5)
+        chosen = self.isChecked()
+        painter.setPen(self.theme.pen("ink" if chosen else "edge", 1))
+        painter.setBrush(self.theme.brush("ink" if chosen else "chrome"))
+        painter.drawRoundedRect(rect, rect.height() / 2, rect.height() / 2)
+        painter.setFont(self.theme.font(self.px, bold=chosen))
+        painter.setPen(self.theme.colour("chrome" if chosen else "ink"))
+        painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self.text())
+        if self.shows_ring:
+            ring = QRectF(self.rect()).adjusted(0, 0, 0, 0)
+            inner = ring.adjusted(3.5, 3.5, -3.5, -3.5) if chosen else ring
+            paint_focus_ring(painter, inner, self.theme, inner.height() / 2 - 1)
+        painter.end()
+
+
+class Switch(QWidget):
+    """Two or more choices side by side, one of them chosen. ``chosen`` carries its number."""
+
+    chosen = Signal(int)
+
+    def __init__(
+        self, words: tuple[str, ...], name: str, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self._group = QButtonGroup(self)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(2)
+        self.buttons: list[_Segment] = []
+        for number, word in enumerate(words):
+            button = _Segment(word, theme, self)
+            button.setAccessibleName(f"{name}: {word}")
+            self._group.addButton(button, number)
+            self.buttons.append(button)
+            layout.addWidget(button)
+        self.buttons[0].setChecked(True)
+        self._group.idClicked.connect(self.chosen)
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+
+    def set_chosen(self, number: int) -> None:
+        """Show another choice without announcing it."""
+        self.buttons[number].setChecked(True)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        for button in self.buttons:
+            button.set_theme(theme)
+
+
+class FlatTabs(QTabBar):
+    """Tabs that are words over a line; the current one is bold and carries a stroke of accent."""
+
+    def __init__(
+        self, words: tuple[str, ...], name: str, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.setAccessibleName(name)
+        self.setDrawBase(False)
+        self.setExpanding(False)
+        self.setUsesScrollButtons(False)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        for word in words:
+            self.addTab(word)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        self._theme = theme
+        self.updateGeometry()
+        self.update()
+
+    def tabSizeHint(self, index: int) -> QSize:
+        """Room for the word at its boldest."""
+        metrics = QFontMetrics(self._theme.font(13, bold=True))
+        return QSize(metrics.horizontalAdvance(self.tabText(index)) + 20, 32)
+
+    def minimumTabSizeHint(self, index: int) -> QSize:
+        """Words are never cut."""
+        return self.tabSizeHint(index)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the words and the stroke under the current one."""
+        painter = QPainter(self)
+        theme = self._theme
+        for index in range(self.count()):
+            rect = QRectF(self.tabRect(index))
+            current = index == self.currentIndex()
+            painter.setFont(theme.font(13, bold=current))
+            painter.setPen(theme.colour("ink" if current else "soft"))
+            painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, self.tabText(index))
+            if current:
+                painter.setPen(theme.pen("accent", 2))
+                low = rect.bottom() - 1
+                painter.drawLine(QPointF(rect.left() + 9, low), QPointF(rect.right() - 9, low))
+                if self.hasFocus():
+                    paint_focus_ring(painter, rect.adjusted(1, 2, -1, -4), theme)
+        painter.end()

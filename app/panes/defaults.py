@@ -1,0 +1,62 @@
+"""What stands in for a field that is left empty: the catalogue's value, or the default, said to be one."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QCoreApplication
+
+from app.panes.figures import exact_text
+from core.catalogue import Catalogue
+from core.sheet import AnyPart, Lamp, RectifiedSupply, Relay, Sheet, Tube, Winding
+from core.units import FIELD_DIMENSIONS, Dimension
+
+_COLD_RATIO = 7.0
+
+
+def stand_in(sheet: Sheet, catalogue: Catalogue, part: AnyPart, name: str, default: Any) -> str:
+    """The greyed text of an empty field: ``10 % (default)``, ``6.3 V (catalogue)`` or ``not given``."""
+    if default is not None:
+        shown = _shown(name, default)
+        return QCoreApplication.translate("fields", "{value} (default)").format(value=shown)
+    value, why = _implied(sheet, catalogue, part, name)
+    if value is None:
+        return QCoreApplication.translate("fields", "not given")
+    return f"{_shown(name, value)} ({why})"
+
+
+def _shown(name: str, value: Any) -> str:
+    return exact_text(float(value), FIELD_DIMENSIONS.get(name, Dimension.NUMBER))
+
+
+def _implied(sheet: Sheet, catalogue: Catalogue, part: AnyPart, name: str) -> tuple[float | None, str]:
+    from_catalogue = QCoreApplication.translate("fields", "catalogue")
+    match part:
+        case Tube():
+            return _implied_by_type(catalogue, part, name)
+        case Lamp() if part.type and name in ("rated_v", "rated_a"):
+            lamp = catalogue.lamp(part.type)
+            return (None if lamp is None else getattr(lamp, name)), from_catalogue
+        case Winding() | RectifiedSupply() if name == "rated_mains_v":
+            return sheet.mains.nominal_v, QCoreApplication.translate("fields", "nominal mains")
+        case Relay() if name == "pull_in_v":
+            return 0.75 * part.coil_v, QCoreApplication.translate("fields", "75 % of coil volts")
+        case Relay() if name == "drop_out_v":
+            return 0.1 * part.coil_v, QCoreApplication.translate("fields", "10 % of coil volts")
+    return None, ""
+
+
+def _implied_by_type(catalogue: Catalogue, tube: Tube, name: str) -> tuple[float | None, str]:
+    from_catalogue = QCoreApplication.translate("fields", "catalogue")
+    found = catalogue.tube(tube.type)
+    if found is None:
+        return None, ""
+    if name in ("rated_v", "rated_a") and len(found.sections) == 1:
+        return getattr(found.sections[0], name), from_catalogue
+    if name == "cold_ratio":
+        if found.cold_ratio is None:
+            return _COLD_RATIO, QCoreApplication.translate("fields", "default")
+        return found.cold_ratio, from_catalogue
+    if name == "warmup_s":
+        return found.warmup_s, from_catalogue
+    return None, ""

@@ -1,0 +1,215 @@
+"""Widgets for one field of a form: a line to type in, a choice, or a tick box, with a place for a complaint."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QCompleter,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QSizePolicy,
+    QWidget,
+)
+
+from app.panes.fields import Field
+from app.panes.marks import SeverityMark
+from app.theme import Theme
+from core.catalogue import Catalogue
+
+LABEL_WIDTH = 136
+_WIDEST_EDITOR = 210
+
+
+class TypeCompleter(QCompleter):
+    """Offers the catalogue's types of one kind that match what is typed so far."""
+
+    def __init__(self, catalogue: Catalogue, kind: str, editor: QLineEdit) -> None:
+        self._names = QStringListModel()
+        super().__init__(self._names, editor)
+        self._catalogue = catalogue
+        self._kind = kind
+        self.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
+        self.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self.setMaxVisibleItems(8)
+        editor.textEdited.connect(self.offer)
+        editor.setCompleter(self)
+
+    def offer(self, text: str) -> None:
+        """Look up what fits the text."""
+        hits = self._catalogue.search(text, 24)
+        names = dict.fromkeys(hit.name for hit in hits if hit.kind == self._kind)
+        self._names.setStringList(list(names))
+
+    def offered(self) -> list[str]:
+        """The names on offer now."""
+        return self._names.stringList()
+
+
+class FieldRow(QWidget):
+    """One field. ``committed`` carries the field's name and the input once the user is done with it.
+
+    A refused input stays where it was typed, marked by a shape, a border and the sentence that says why;
+    Escape puts the value of the sheet back.
+    """
+
+    committed = Signal(str, object)
+
+    def __init__(self, field: Field, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.field = field
+        self._theme = theme
+        self._refused = False
+        self.label = QLabel(field.label, self)
+        self.label.setTextFormat(Qt.TextFormat.PlainText)
+        self.label.setWordWrap(True)
+        self.label.setFixedWidth(LABEL_WIDTH)
+        self.label.setProperty("role", "soft")
+        self.editor = self._make_editor()
+        self.editor.setAccessibleName(field.label)
+        self.label.setBuddy(self.editor)
+        self._complaint = QWidget(self)
+        self._mark = SeverityMark("fault", theme, self._complaint)
+        self.sentence = QLabel(self._complaint)
+        self.sentence.setTextFormat(Qt.TextFormat.PlainText)
+        self.sentence.setWordWrap(True)
+        self._arrange()
+        self.set_theme(theme)
+        self.show_field(field)
+
+    def _make_editor(self) -> QWidget:
+        if self.field.role == "flag":
+            box = QCheckBox(self)
+            box.toggled.connect(lambda ticked: self.committed.emit(self.field.name, ticked))
+            return box
+        if self.field.role == "choice":
+            combo = QComboBox(self)
+            combo.addItems(list(self.field.choices))
+            combo.setMaximumWidth(_WIDEST_EDITOR)
+            combo.textActivated.connect(lambda text: self.committed.emit(self.field.name, text))
+            return combo
+        line = QLineEdit(self)
+        line.setMaximumWidth(_WIDEST_EDITOR)
+        line.editingFinished.connect(self.commit)
+        line.installEventFilter(self)
+        return line
+
+    def _arrange(self) -> None:
+        below = QHBoxLayout(self._complaint)
+        below.setContentsMargins(0, 1, 0, 3)
+        below.setSpacing(4)
+        below.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
+        below.addWidget(self.sentence, 1)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setHorizontalSpacing(8)
+        grid.setVerticalSpacing(0)
+        grid.setColumnStretch(1, 1)
+        grid.addWidget(self.label, 0, 0)
+        grid.addWidget(self.editor, 0, 1)
+        grid.addWidget(self._complaint, 1, 1)
+        self._complaint.hide()
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        self._theme = theme
+        for widget in (self.label, self.editor, self.sentence):
+            widget.setFont(theme.font(12))
+        self._mark.set_theme(theme)
+        self.sentence.setStyleSheet(f"color: {theme.over};")
+        self._show_border()
+
+    def _show_border(self) -> None:
+        if isinstance(self.editor, QLineEdit):
+            theme = self._theme
+            edge = theme.over if self._refused else theme.edge
+            width = 2 if self._refused else 1
+            self.editor.setStyleSheet(
+                f"QLineEdit {{ background: {theme.surface}; color: {theme.ink}; border: {width}px solid {edge};"
+                f" border-radius: 4px; padding: 2px {6 - width}px; }}"
+                f"QLineEdit:focus {{ border: 2px solid {theme.over if self._refused else theme.accent};"
+                " padding: 1px 4px; }"
+            )
+
+    def complete_from(self, catalogue: Catalogue, kind: str) -> None:
+        """Offer the catalogue's types of a kind while typing."""
+        if isinstance(self.editor, QLineEdit):
+            TypeCompleter(catalogue, kind, self.editor)
+
+    @property
+    def text(self) -> str:
+        """What stands in the editor now."""
+        if isinstance(self.editor, QLineEdit):
+            return self.editor.text()
+        return self.editor.currentText() if isinstance(self.editor, QComboBox) else ""
+
+    @property
+    def is_pending(self) -> bool:
+        """Whether something is typed that the sheet does not hold."""
+        return isinstance(self.editor, QLineEdit) and self.editor.text() != self.field.text
+
+    @property
+    def is_refused(self) -> bool:
+        """Whether the field is marked as not understood."""
+        return self._refused
+
+    def show_field(self, field: Field) -> None:
+        """Show the sheet's value; what is being typed or was refused is left alone while the value is the same."""
+        same = field.text == self.field.text
+        busy = self.is_pending and (self.editor.hasFocus() or self._refused)
+        self.field = field
+        if isinstance(self.editor, QLineEdit):
+            self.editor.setPlaceholderText(field.placeholder)
+            if not (same and busy):
+                self.restore()
+        elif isinstance(self.editor, QComboBox):
+            self.editor.setCurrentIndex(self.editor.findText(field.text))
+        elif isinstance(self.editor, QCheckBox):
+            self.editor.blockSignals(True)
+            self.editor.setChecked(field.checked)
+            self.editor.blockSignals(False)
+
+    def commit(self) -> None:
+        """Hand on what is typed, if it is not what the sheet holds already."""
+        if self.is_pending:
+            self.committed.emit(self.field.name, self.text)
+        elif self._refused:
+            self.restore()
+
+    def restore(self) -> None:
+        """Put the sheet's value back and take the complaint away."""
+        if isinstance(self.editor, QLineEdit):
+            self.editor.setText(self.field.text)
+        self._refused = False
+        self._complaint.hide()
+        self._show_border()
+
+    def refuse(self, sentence: str) -> None:
+        """Mark the field and say below it why its input cannot be used."""
+        self._refused = True
+        self.sentence.setText(sentence)
+        self.editor.setAccessibleDescription(sentence)
+        self._complaint.show()
+        self._show_border()
+        if not isinstance(self.editor, QLineEdit):
+            self.show_field(self.field)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Escape puts the value back instead of reaching the window."""
+        if (
+            watched is self.editor
+            and isinstance(event, QKeyEvent)
+            and event.type() in (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride)
+            and event.key() == Qt.Key.Key_Escape
+            and (self.is_pending or self._refused)
+        ):
+            if event.type() == QEvent.Type.KeyPress:
+                self.restore()
+            event.accept()
+            return True
+        return super().eventFilter(watched, event)

@@ -1,0 +1,35 @@
+"""Which shape a heater's row carries: within tolerance, over, under, or cold."""
+
+from __future__ import annotations
+
+from app.canvas.look import State
+from core.catalogue.types import TubeType
+from core.results import HeaterPoint
+
+STATE_ORDER: tuple[State, ...] = ("over", "under", "cold", "ok", "none", "stale")
+_COLD_PCT = 5.0
+_DEFAULT_V_PCT = 10.0
+_DEFAULT_A_PCT = 6.0
+
+
+def heater_state(heater: HeaterPoint, found: TubeType | None) -> State:
+    """The state of one heater section against the tolerance of its type.
+
+    Types rated by current are judged by their current, all others by their volts; where the type gives no
+    tolerance it is 10 per cent of the volts or 6 per cent of the current. Below 5 per cent of the rated volts
+    a heater counts as cold.
+    """
+    if heater.v < heater.rated_v * _COLD_PCT / 100:
+        return "cold"
+    low, high = -_DEFAULT_V_PCT, _DEFAULT_V_PCT
+    deviation = heater.deviation_pct
+    if found is not None and found.rating_class == "current":
+        high = found.tolerance_a_pct or _DEFAULT_A_PCT
+        low, deviation = -high, heater.deviation_a_pct
+    elif found is not None:
+        low = -abs(found.low_v_pct) if found.low_v_pct is not None else low
+        high = found.high_v_pct if found.high_v_pct is not None else high
+    slack = 1e-6
+    if deviation > high + slack:
+        return "over"
+    return "under" if deviation < low - slack else "ok"

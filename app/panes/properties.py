@@ -1,0 +1,184 @@
+"""Properties of what is selected: every field of one part or wire, or of the sheet where nothing is selected."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from app.document import Document
+from app.panes.about import AboutPart, plain_label
+from app.panes.checked import apply_checked, rename_checked
+from app.panes.field_rows import FieldRow
+from app.panes.fields import SHEET, Field, Form, edit_of, form_of, undo_text
+from app.selection import Selection
+from app.theme import Theme
+from core import edits
+from core.edits import Edit
+from core.errors import HeaterloomError
+
+_COMPLETED = ("tube", "lamp", "thermistor")
+
+
+class PropertiesPane(QWidget):
+    """A form for what is selected. Each finished input is one undoable step.
+
+    ``heading_changed`` carries what the form is of.
+    """
+
+    heading_changed = Signal(str)
+
+    def __init__(
+        self, document: Document, selection: Selection, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._document = document
+        self._selection = selection
+        self._theme = theme
+        self._form: Form | None = None
+        self._shape: tuple[object, ...] = ()
+        self.rows: dict[str, FieldRow] = {}
+        self.about: AboutPart | None = None
+        self._arrange()
+        document.changed.connect(self.refresh)
+        document.replaced.connect(self.refresh)
+        document.assessed.connect(self._on_assessed)
+        selection.changed.connect(self._on_selection)
+        self.refresh()
+
+    def _arrange(self) -> None:
+        self.heading = plain_label("", "heading", self)
+        self.heading.setFont(self._theme.font(13, bold=True))
+        self.area = QScrollArea(self)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setWidgetResizable(True)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(4, 2, 0, 0)
+        layout.setSpacing(6)
+        layout.addWidget(self.heading)
+        layout.addWidget(self.area, 1)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        self._theme = theme
+        self.heading.setFont(theme.font(13, bold=True))
+        self._shape = ()
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Show the sheet's values; rows are kept, with what is being typed, while the form has the same fields."""
+        ids = self._selection.ids
+        subject = next(iter(ids)) if len(ids) == 1 else SHEET
+        form = None if len(ids) > 1 else form_of(self._document.sheet, self._document.catalogue, subject)
+        shape = self._shape_of(form)
+        if shape != self._shape:
+            self._shape = shape
+            self._form = form
+            self._rebuild()
+        elif form is not None:
+            self._form = form
+            for field in form.fields:
+                self.rows[field.name].show_field(field)
+        self._on_assessed()
+
+    def _shape_of(self, form: Form | None) -> tuple[object, ...]:
+        if form is None:
+            return ("many", self._selection.ids)
+        found = self._document.catalogue.tube(self._text(form, "type")) if form.kind == "tube" else None
+        return ("one", form.subject, form.kind, tuple(field.name for field in form.fields), found)
+
+    @staticmethod
+    def _text(form: Form, name: str) -> str:
+        return next((field.text for field in form.fields if field.name == name), "")
+
+    def _on_selection(self) -> None:
+        """Finish what is being typed for the part it was typed for, then show the new selection."""
+        for row in tuple(self.rows.values()):
+            if row.is_pending and row.editor.hasFocus():
+                row.commit()
+        self.refresh()
+
+    def _rebuild(self) -> None:
+        self.rows = {}
+        self.about = None
+        content = QWidget()
+        content.setAutoFillBackground(False)
+        layout = QVBoxLayout(content)
+        layout.setContentsMargins(0, 0, 10, 8)
+        layout.setSpacing(4)
+        if self._form is None:
+            self._build_many(layout)
+        else:
+            self._build_form(self._form, layout)
+        layout.addStretch(1)
+        old = self.area.takeWidget()
+        if old is not None:
+            old.hide()
+            old.deleteLater()
+        self.area.setWidget(content)
+        self.heading_changed.emit(self.heading.text())
+
+    def _build_form(self, form: Form, layout: QVBoxLayout) -> None:
+        self.heading.setText(form.heading)
+        for field in form.fields:
+            row = FieldRow(field, self._theme)
+            row.committed.connect(self._on_committed)
+            if field.role == "type" and form.kind in _COMPLETED:
+                row.complete_from(self._document.catalogue, form.kind)
+            self.rows[field.name] = row
+            layout.addWidget(row)
+        if form.subject != SHEET:
+            self.about = AboutPart(self._document, form.subject, self._theme)
+            layout.addWidget(self.about)
+
+    def _build_many(self, layout: QVBoxLayout) -> None:
+        sheet, ids = self._document.sheet, self._selection.ids
+        parts, wires = ids & sheet.part_by_id.keys(), ids & sheet.wire_by_id.keys()
+        self.heading.setText(self.tr("{count} selected").format(count=len(ids)))
+        counts = ((len(parts), self.tr("parts")), (len(wires), self.tr("wires")))
+        text = " · ".join(f"{count} {word}" for count, word in counts if count)
+        names = ", ".join(sorted(ids)[:30]) + ("…" if len(ids) > 30 else "")
+        for words in (text, names):
+            label = plain_label(words, "soft", self)
+            label.setFont(self._theme.font(12))
+            layout.addWidget(label)
+        actions: list[tuple[str, str, Edit]] = []
+        if parts:
+            actions.append((self.tr("Turn each"), self.tr("Turn"), edits.turn_parts(parts)))
+        actions.append((self.tr("Delete"), self.tr("Delete"), edits.remove(ids)))
+        line = QHBoxLayout()
+        for word, undo, edit in actions:
+            line.addWidget(self._action(word, undo, edit))
+        line.addStretch(1)
+        layout.addLayout(line)
+
+    def _action(self, word: str, undo: str, edit: Edit) -> QPushButton:
+        button = QPushButton(word)
+        button.setFont(self._theme.font(12))
+        carry_out: Callable[[], object] = lambda: self._document.apply(undo, edit)  # noqa: E731
+        button.clicked.connect(carry_out)
+        return button
+
+    def _on_assessed(self) -> None:
+        if self.about is not None:
+            self.about.refresh()
+
+    def _on_committed(self, name: str, given: str | bool) -> None:
+        """Carry out one input as one undoable step, or mark the field and leave the sheet as it is."""
+        form, row = self._form, self.rows.get(name)
+        if form is None or row is None:
+            return
+        field: Field = row.field
+        try:
+            if field.role == "id" and str(given).strip():
+                rename_checked(self._document, self._selection, form.subject, str(given).strip())
+            else:
+                apply_checked(self._document, undo_text(form, field), edit_of(form, field, given))
+        except HeaterloomError as error:
+            row.refuse(str(error))
+            return
+        if self.rows.get(name) is row:
+            row.restore()

@@ -1,0 +1,234 @@
+"""A table of rows: quiet lines, marks as shapes, figures to the right, and a selection that is shared."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import (
+    QItemSelection,
+    QItemSelectionModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHeaderView,
+    QLineEdit,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
+
+from app.panes.marks import paint_state
+from app.panes.models import OWNER_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
+from app.theme import Theme, palette
+
+_ROW_HEIGHT = 24
+_PAD = 6
+AnyIndex = QModelIndex | QPersistentModelIndex
+
+
+class RowDelegate(QStyledItemDelegate):
+    """Paints one cell; where a cell has a state it is a shape."""
+
+    def __init__(self, theme: Theme, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.theme = theme
+
+    def sizeHint(self, _option: QStyleOptionViewItem, index: AnyIndex) -> QSize:
+        """Room for the text with a little air at both sides."""
+        if index.data(STATE_ROLE) is not None:
+            return QSize(22, _ROW_HEIGHT)
+        text = str(index.data(Qt.ItemDataRole.DisplayRole))
+        return QSize(QFontMetrics(self.theme.font(12)).horizontalAdvance(text) + 2 * _PAD, _ROW_HEIGHT)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: AnyIndex) -> None:
+        """Paint the ground of a selected row, then the mark or the text."""
+        theme, rect = self.theme, QRectF(option.rect)
+        painter.save()
+        if option.state & QStyle.StateFlag.State_Selected:
+            painter.fillRect(rect, theme.brush("selection"))
+        state = index.data(STATE_ROLE)
+        if state is not None:
+            paint_state(painter, rect.center(), 11, state, theme)
+        else:
+            self._paint_text(painter, rect.adjusted(_PAD, 0, -_PAD, 0), index)
+        focused = QStyle.StateFlag.State_HasFocus | QStyle.StateFlag.State_KeyboardFocusChange
+        if option.state & focused == focused:
+            painter.setPen(theme.pen("accent", 1))
+            painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
+        painter.restore()
+
+    def _paint_text(self, painter: QPainter, rect: QRectF, index: AnyIndex) -> None:
+        font = self.theme.font(12)
+        text = str(index.data(Qt.ItemDataRole.DisplayRole))
+        painter.setFont(font)
+        painter.setPen(self.theme.colour("ink"))
+        shown = QFontMetrics(font).elidedText(text, Qt.TextElideMode.ElideRight, int(rect.width()) + 1)
+        painter.drawText(rect, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
+
+    def createEditor(self, parent: QWidget, _option: QStyleOptionViewItem, _index: AnyIndex) -> QWidget:
+        """A plain line to type in."""
+        editor = QLineEdit(parent)
+        editor.setFont(self.theme.font(12))
+        editor.setFrame(False)
+        return editor
+
+
+class RowView(QTableView):
+    """Shows a table of rows.
+
+    ``picked`` carries the ids of the rows the user selects; ``activated_ids`` comes for a double click or Return.
+    """
+
+    activated_ids = Signal(object)
+    picked = Signal(object)
+
+    def __init__(self, model: RowsModel, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.rows = model
+        self.empty_text = ""
+        self._following = False
+        self.delegate = RowDelegate(theme, self)
+        self.proxy = RowsProxy(self)
+        self.proxy.setSourceModel(model)
+        self.setModel(self.proxy)
+        self.setItemDelegate(self.delegate)
+        self._set_up()
+        self.set_theme(theme)
+        self.selectionModel().selectionChanged.connect(self._on_selected)
+        self.doubleClicked.connect(self._on_double_click)
+
+    def _set_up(self) -> None:
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setShowGrid(False)
+        self.setSortingEnabled(True)
+        self.proxy.sort(-1)
+        self.setWordWrap(False)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setEditTriggers(
+            QAbstractItemView.EditTrigger.EditKeyPressed | QAbstractItemView.EditTrigger.SelectedClicked
+        )
+        self.setTabKeyNavigation(False)
+        rows = self.verticalHeader()
+        rows.hide()
+        rows.setMinimumSectionSize(_ROW_HEIGHT)
+        rows.setDefaultSectionSize(_ROW_HEIGHT)
+        rows.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        head = self.horizontalHeader()
+        head.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+        head.setSortIndicatorClearable(True)
+        head.setHighlightSections(False)
+        head.setMinimumSectionSize(18)
+        head.setStretchLastSection(False)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        self.delegate.theme = theme
+        colours = palette(theme)
+        colours.setColor(QPalette.ColorRole.Base, theme.colour("chrome"))
+        self.setPalette(colours)
+        self.setFont(theme.font(12))
+        self.horizontalHeader().setFont(theme.font(11))
+        self.horizontalHeader().setStyleSheet(
+            f"QHeaderView {{ background: {theme.chrome}; }}"
+            f"QHeaderView::section {{ background: {theme.chrome}; color: {theme.soft}; border: none;"
+            f" border-bottom: 1px solid {theme.line}; padding: 3px {_PAD}px; }}"
+            "QHeaderView::up-arrow, QHeaderView::down-arrow { width: 0; height: 0; }"
+        )
+        self.fit_columns()
+
+    def fit_columns(self) -> None:
+        """Make each column as wide as what stands in it; what is left over goes between them."""
+        head, count = self.horizontalHeader(), self.proxy.columnCount()
+        if not count:
+            return
+        metrics = QFontMetrics(self.delegate.theme.font(11))
+        widths = []
+        for column in range(count):
+            title = str(self.proxy.headerData(column, Qt.Orientation.Horizontal) or "")
+            widths.append(
+                max(self.sizeHintForColumn(column), metrics.horizontalAdvance(title) + 2 * _PAD + 2)
+            )
+        spare = max(self.viewport().width() - sum(widths), 0)
+        texts = [column for column in range(count) if not self._is_mark(column)]
+        share = min(spare // max(len(texts), 1), 28)
+        for column, width in enumerate(widths):
+            head.resizeSection(column, width + (share if column in texts else 0))
+
+    def _is_mark(self, column: int) -> bool:
+        return not self.proxy.headerData(column, Qt.Orientation.Horizontal)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the width out anew."""
+        super().resizeEvent(event)
+        self.fit_columns()
+
+    def show_rows(self, rows: tuple[Row, ...]) -> None:
+        """Show other rows; columns are fitted anew where they are rows of other things."""
+        before = [row.key for row in self.rows.rows]
+        self._following = True
+        try:
+            self.rows.set_rows(rows)
+        finally:
+            self._following = False
+        if [row.key for row in rows] != before:
+            self.fit_columns()
+
+    def follow(self, ids: frozenset[str]) -> None:
+        """Select the rows of these parts and wires, without announcing it."""
+        self._following = True
+        try:
+            chosen = QItemSelection()
+            last = self.proxy.columnCount() - 1
+            first: QModelIndex | None = None
+            for row in range(self.proxy.rowCount()):
+                index = self.proxy.index(row, 0)
+                if index.data(OWNER_ROLE) in ids:
+                    chosen.select(index, self.proxy.index(row, last))
+                    first = first or index
+            self.selectionModel().select(chosen, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+            if first is not None and not self.hasFocus():
+                self.scrollTo(first)
+        finally:
+            self._following = False
+
+    def ids(self) -> frozenset[str]:
+        """The parts or wires of the selected rows."""
+        return frozenset(index.data(OWNER_ROLE) for index in self.selectionModel().selectedRows())
+
+    def _on_selected(self) -> None:
+        if not self._following:
+            self.picked.emit(self.ids())
+
+    def _on_double_click(self, index: QModelIndex) -> None:
+        self.activated_ids.emit(frozenset((index.data(OWNER_ROLE),)))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Return reveals what is selected on the drawing; F2 edits."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            if self.state() != QAbstractItemView.State.EditingState and self.ids():
+                self.activated_ids.emit(self.ids())
+            event.accept()
+            return
+        super().keyPressEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the rows, or the sentence that says why there are none."""
+        super().paintEvent(event)
+        if self.empty_text and self.proxy.rowCount() == 0:
+            painter = QPainter(self.viewport())
+            painter.setFont(self.delegate.theme.font(12))
+            painter.setPen(self.delegate.theme.colour("soft"))
+            flags = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
+            painter.drawText(self.viewport().rect().adjusted(24, 20, -24, -8), int(flags), self.empty_text)
+            painter.end()

@@ -1,0 +1,157 @@
+"""What the tables show: pure functions from a sheet and an operating point to rows.
+
+Where the point is None the numbers are an ellipsis: figures of an older drawing are never shown as current.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Iterable
+
+from app.canvas.look import State
+from app.panes.figures import NOTHING, UNKNOWN, figure, signed_percent
+from app.panes.heater_state import STATE_ORDER, heater_state
+from app.panes.models import Cell, Row, SortKey
+from app.panes.words import gauge_text, kind_word, length_text, rating_text
+from core.catalogue import Catalogue
+from core.results import HeaterPoint, OperatingPoint
+from core.sheet import AnyPart, Lamp, Sheet, Tube
+
+SUPPLY_KINDS = ("winding", "dc_supply", "battery", "mains_feed", "rectified_supply")
+
+
+def text_cell(text: str) -> Cell:
+    """A cell of words, sorted so that V2 comes before V10."""
+    return Cell(text, natural(text))
+
+
+def natural(text: str) -> SortKey:
+    """A sort key under which numbers inside a text count as numbers."""
+    padded = re.sub(r"\d+", lambda match: match[0].zfill(9), text.casefold())
+    return (0, 0.0, padded) if text else (1, 0.0, "")
+
+
+def number_cell(value: float | None, text: str | None = None) -> Cell:
+    """A cell with a number; None is a dash and sorts after every number."""
+    if value is None or not math.isfinite(value):
+        return Cell(NOTHING, (1, 0.0, ""))
+    return Cell(figure(value) if text is None else text, (0, value, ""))
+
+
+def _pending(count: int) -> tuple[Cell, ...]:
+    return (Cell(UNKNOWN, (1, 0.0, "")),) * count
+
+
+def _state_cell(state: State) -> Cell:
+    return Cell("", (0, float(STATE_ORDER.index(state)), ""), state)
+
+
+def heater_rows(sheet: Sheet, catalogue: Catalogue, point: OperatingPoint | None) -> tuple[Row, ...]:
+    """One row a heater section: mark, id, type, section, volts, per cent, amps, watts, temperatures."""
+    rows: list[Row] = []
+    for part in sheet.parts:
+        if isinstance(part, Tube | Lamp):
+            solved = {heater.pins: heater for heater in point.heaters.get(part.id, ())} if point else {}
+            for pins in _sections(part, catalogue, tuple(solved)):
+                rows.append(_heater_row(part, catalogue, pins, solved.get(pins), point is None))
+    return tuple(rows)
+
+
+def _sections(part: Tube | Lamp, catalogue: Catalogue, solved: tuple[str, ...]) -> tuple[str, ...]:
+    if solved:
+        return solved
+    if isinstance(part, Lamp):
+        return ("1-2",)
+    found = catalogue.tube(part.type)
+    return tuple(section.name for section in found.sections) if found is not None else ("",)
+
+
+def _heater_row(
+    part: Tube | Lamp, catalogue: Catalogue, pins: str, heater: HeaterPoint | None, stale: bool
+) -> Row:
+    found = catalogue.tube(part.type) if isinstance(part, Tube) else None
+    head = (text_cell(part.id), text_cell(rating_text(part)), text_cell(pins))
+    if stale:
+        cells = (_state_cell("stale"), *head, *_pending(6))
+    elif heater is None:
+        cells = (_state_cell("none"), *head, *(number_cell(None),) * 6)
+    else:
+        cells = (_state_cell(heater_state(heater, found)), *head, *_heater_cells(heater))
+    return Row(f"{part.id}:{pins}", part.id, cells)
+
+
+def _heater_cells(heater: HeaterPoint) -> tuple[Cell, ...]:
+    return (
+        number_cell(heater.v),
+        number_cell(heater.deviation_pct, signed_percent(heater.deviation_pct)),
+        number_cell(heater.a),
+        number_cell(heater.w),
+        number_cell(heater.heater_k, figure(heater.heater_k, 4)),
+        number_cell(heater.cathode_k, figure(heater.cathode_k, 4)),
+    )
+
+
+def supply_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
+    """One row for each supply: id, kind, volts, amps, load in per cent of its rating, watts."""
+    rows = []
+    for part in sheet.parts:
+        if part.kind not in SUPPLY_KINDS:
+            continue
+        head = (text_cell(part.id), text_cell(kind_word(part.kind)))
+        supply = point.supplies.get(part.id) if point is not None else None
+        if point is None:
+            cells = _pending(4)
+        elif supply is None:
+            cells = (number_cell(None),) * 4
+        else:
+            load = supply.load_pct
+            shown = None if load is None else figure(load)
+            cells = (
+                number_cell(supply.v),
+                number_cell(supply.a),
+                number_cell(load, shown),
+                number_cell(supply.w),
+            )
+        rows.append(Row(part.id, part.id, (*head, *cells)))
+    return tuple(rows)
+
+
+def part_rows(parts: Iterable[AnyPart]) -> tuple[Row, ...]:
+    """One row for each part: id, kind, type or rating, and where it stands on the sheet."""
+    return tuple(
+        Row(
+            part.id,
+            part.id,
+            (
+                text_cell(part.id),
+                text_cell(kind_word(part.kind)),
+                text_cell(rating_text(part)),
+                text_cell(f"{figure(part.at[0])}, {figure(part.at[1])}"),
+            ),
+        )
+        for part in parts
+    )
+
+
+def wire_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
+    """One row for each wire: id, from, to, gauge, length, amps, millivolts dropped, watts."""
+    rows = []
+    for wire in sheet.wires:
+        head = (
+            text_cell(wire.id),
+            text_cell(wire.start),
+            text_cell(wire.end),
+            text_cell(gauge_text(wire)),
+            Cell(length_text(wire), (0, wire.length_m, "") if wire.length_m is not None else (1, 0.0, "")),
+        )
+        branch = point.branches.get(wire.id) if point is not None else None
+        if point is None:
+            cells = _pending(3)
+        elif branch is None:
+            cells = (number_cell(None),) * 3
+        else:
+            drop_mv = 1000 * abs(branch.v)
+            cells = (number_cell(branch.a), number_cell(drop_mv), number_cell(branch.w))
+        rows.append(Row(wire.id, wire.id, (*head, *cells)))
+    return tuple(rows)

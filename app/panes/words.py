@@ -1,0 +1,89 @@
+"""Words for kinds, ratings, wires and certainty, as they stand in the panes."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from app.panes.figures import exact_text
+from core.catalogue.types import Status
+from core.sheet import AnyPart, Lamp, RectifiedSupply, Switch, Thermistor, Tube, Winding, Wire
+from core.units import FIELD_DIMENSIONS, THIN_SPACE, Dimension
+
+
+def kind_word(kind: str) -> str:
+    """The name of a kind of part on screen."""
+    words = {
+        "tube": QCoreApplication.translate("parts", "tube"),
+        "lamp": QCoreApplication.translate("parts", "lamp"),
+        "winding": QCoreApplication.translate("parts", "winding"),
+        "dc_supply": QCoreApplication.translate("parts", "DC supply"),
+        "battery": QCoreApplication.translate("parts", "battery"),
+        "mains_feed": QCoreApplication.translate("parts", "mains feed"),
+        "rectified_supply": QCoreApplication.translate("parts", "rectified supply"),
+        "resistor": QCoreApplication.translate("parts", "resistor"),
+        "thermistor": QCoreApplication.translate("parts", "thermistor"),
+        "relay": QCoreApplication.translate("parts", "relay"),
+        "fuse": QCoreApplication.translate("parts", "fuse"),
+        "capacitor": QCoreApplication.translate("parts", "capacitor"),
+        "diode": QCoreApplication.translate("parts", "diode"),
+        "switch": QCoreApplication.translate("parts", "switch"),
+        "balance": QCoreApplication.translate("parts", "hum balance"),
+        "elevation": QCoreApplication.translate("parts", "elevation"),
+        "chassis": QCoreApplication.translate("parts", "chassis"),
+        "joint": QCoreApplication.translate("parts", "joint"),
+    }
+    return words.get(kind, kind.replace("_", " "))
+
+
+def certainty_words(status: Status) -> str:
+    """How sure a catalogue value is, in plain words."""
+    return {
+        "seen": QCoreApplication.translate("parts", "seen in its source"),
+        "second-hand": QCoreApplication.translate("parts", "second hand"),
+        "disputed": QCoreApplication.translate("parts", "sources disagree"),
+        "memory": QCoreApplication.translate("parts", "unverified"),
+    }[status]
+
+
+_RATINGS: dict[str, tuple[str, ...]] = {
+    "lamp": ("rated_v", "rated_a"),
+    "winding": ("rated_v", "rated_a"),
+    "rectified_supply": ("rated_v", "rated_a"),
+    "dc_supply": ("set_v", "limit_a"),
+    "battery": ("emf_v",),
+    "resistor": ("ohm", "rated_w"),
+    "thermistor": ("r25_ohm",),
+    "relay": ("coil_v", "coil_ohm"),
+    "fuse": ("rated_a",),
+    "capacitor": ("farad",),
+    "diode": ("forward_v",),
+    "balance": ("ohm",),
+    "elevation": ("volts",),
+}
+
+
+def rating_text(part: AnyPart) -> str:
+    """The type or the main figures of a part in a few characters; empty where it has none."""
+    if isinstance(part, Tube | Lamp | Thermistor) and part.type:
+        return part.type
+    if isinstance(part, Switch):
+        if part.closed:
+            return QCoreApplication.translate("parts", "closed")
+        return QCoreApplication.translate("parts", "open")
+    values = ((name, getattr(part, name)) for name in _RATINGS.get(part.kind, ()))
+    words = [exact_text(value, FIELD_DIMENSIONS[name]) for name, value in values if value is not None]
+    if isinstance(part, Winding | RectifiedSupply) and part.centre_tap:
+        words.append(QCoreApplication.translate("parts", "centre tap"))
+    return " ".join(words)
+
+
+def gauge_text(wire: Wire) -> str:
+    """A wire's size as it can be typed: ``20 AWG`` or ``0.5 mm²``; empty for an ideal strap."""
+    if wire.awg is not None:
+        return f"{wire.awg}{THIN_SPACE}AWG"
+    return "" if wire.area_mm2 is None else exact_text(wire.area_mm2, Dimension.MM2)
+
+
+def length_text(wire: Wire) -> str:
+    """A wire's length, empty where none is given."""
+    return "" if wire.length_m is None else exact_text(wire.length_m, Dimension.METRES)

@@ -1,0 +1,152 @@
+"""The façade: everything the program knows about a sheet, in one call."""
+
+from __future__ import annotations
+
+from collections.abc import Hashable
+from dataclasses import dataclass
+
+from core.catalogue import Catalogue
+from core.circuit import Circuit, Island, build
+from core.results import Condition, Finding, HeaterPoint, OperatingPoint, Unsolved
+from core.rules import run_rules
+from core.rules.basis import Case
+from core.sheet import Mains, Sheet, Tube
+from core.solution import Answer, solve_island
+from core.strings import topology
+
+NOMINAL = "nominal"
+LOW = "low mains"
+HIGH = "high mains"
+COLD = "cold"
+CHOSEN = "chosen"
+
+CELSIUS_TO_K = 273.15
+
+
+@dataclass(frozen=True)
+class Assessment:
+    """The answers for one sheet. ``points`` are by condition name.
+
+    ``strings`` are the groups of two or more heater sections in series, each by its key ``V1:4-9``.
+    """
+
+    sheet: Sheet
+    points: dict[str, OperatingPoint]
+    strings: tuple[tuple[str, ...], ...]
+    findings: tuple[Finding, ...]
+
+    def conditions(self) -> tuple[Condition, ...]:
+        """The conditions that were solved, in order."""
+        return tuple(point.condition for point in self.points.values())
+
+
+class Memory:
+    """Solutions of islands seen before, so that an edit solves only the island it touched.
+
+    Holds those of the last two assessments; ``solved`` counts the islands solved in the last one.
+    """
+
+    def __init__(self) -> None:
+        self._kept: dict[Hashable, tuple[Answer, ...]] = {}
+        self._used: dict[Hashable, tuple[Answer, ...]] = {}
+        self.solved = 0
+
+    def begin(self) -> None:
+        """Forget what the assessment before the last one used."""
+        if self._used:
+            self._kept = self._used
+        self._used = {}
+        self.solved = 0
+
+    def solve(
+        self, island: Island, conditions: tuple[Condition, ...], ambient_k: float
+    ) -> tuple[Answer, ...]:
+        """The answers for an island, from memory where it and the conditions are the same."""
+        key = (island, conditions, ambient_k)
+        answers = self._used.get(key) or self._kept.get(key)
+        if answers is None:
+            answers = solve_island(island, conditions, ambient_k)
+            self.solved += 1
+        self._used[key] = answers
+        return answers
+
+
+def conditions_of(mains: Mains, chosen: Condition | None = None) -> tuple[Condition, ...]:
+    """Nominal, low and high mains, the cold instant at nominal mains, and another one if it differs."""
+    usual = (
+        Condition(NOMINAL, mains.nominal_v),
+        Condition(LOW, mains.low_v),
+        Condition(HIGH, mains.high_v),
+        Condition(COLD, mains.nominal_v, cold=True),
+    )
+    if chosen is None or any((c.mains_v, c.cold) == (chosen.mains_v, chosen.cold) for c in usual):
+        return usual
+    return (*usual, Condition(CHOSEN, chosen.mains_v, chosen.cold))
+
+
+def assess(
+    sheet: Sheet, catalogue: Catalogue, chosen: Condition | None = None, memory: Memory | None = None
+) -> Assessment:
+    """Solve a sheet at every condition and hold it against the rules.
+
+    What cannot be solved is listed in each point's ``unsolved``; the rest of the sheet has its answers. The
+    sheet's own types must already be laid over ``catalogue``.
+    """
+    circuit = build(sheet, catalogue)
+    conditions = conditions_of(sheet.mains, chosen)
+    memory = Memory() if memory is None else memory
+    memory.begin()
+    ambient_k = sheet.ambient_c + CELSIUS_TO_K
+    answers = [
+        memory.solve(island, conditions, ambient_k) for island in circuit.islands if island.branches
+    ]
+    points = {
+        condition.name: _merge(sheet, condition, [answer[at] for answer in answers])
+        for at, condition in enumerate(conditions)
+    }
+    nominal = points[NOMINAL]
+    pulled_in = frozenset(key for key, branch in nominal.branches.items() if branch.pulled_in)
+    wiring = topology(circuit, pulled_in)
+    hot = (nominal, points[LOW], points[HIGH])
+    findings = run_rules(Case(sheet, catalogue, circuit, wiring, hot))
+    return Assessment(sheet, points, wiring.series, findings)
+
+
+def _merge(sheet: Sheet, condition: Condition, answers: list[Answer]) -> OperatingPoint:
+    """One operating point from the islands' answers; every socket and lamp has an entry."""
+    point = OperatingPoint(condition)
+    heaters: dict[str, list[HeaterPoint]] = {part.id: [] for part in sheet.parts if isinstance(part, Tube)}
+    unsolved: list[Unsolved] = []
+    residual = power_in = power_out = 0.0
+    for answer in answers:
+        if isinstance(answer, Unsolved):
+            unsolved.append(answer)
+            continue
+        point.nodes.update(answer.nodes)
+        point.bias.update(answer.bias)
+        point.supplies.update(answer.supplies)
+        point.branches.update(answer.branches)
+        for heater in answer.heaters:
+            heaters.setdefault(heater.owner, []).append(heater)
+        residual = max(residual, answer.residual_a)
+        power_in += answer.power_in_w
+        power_out += answer.power_out_w
+    for part in sheet.parts:
+        if part.kind == "chassis":
+            point.nodes[f"{part.id}.e"] = 0.0
+            point.bias[f"{part.id}.e"] = 0.0
+    return OperatingPoint(
+        condition,
+        point.nodes,
+        point.bias,
+        {owner: tuple(sections) for owner, sections in heaters.items()},
+        point.supplies,
+        point.branches,
+        tuple(unsolved),
+        residual,
+        power_in,
+        power_out,
+    )
+
+
+__all__ = ["Assessment", "Circuit", "Memory", "assess", "conditions_of"]

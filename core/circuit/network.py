@@ -1,0 +1,280 @@
+"""An island as index arrays: the one place where ids become indices.
+
+Unknowns are the potentials of the nodes, then the currents of the branches that need an equation of their own
+(sources without resistance or with a limit, thermistors, diodes). Ideal connections are merged into one node
+beforehand, and the reference node is the last index, whose row and column are struck out: nothing is grounded
+by a large conductance.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.circuit.build import Island, is_open
+from core.elements.branch import (
+    GROUND,
+    Beyond,
+    Branch,
+    Coil,
+    Contact,
+    Hot,
+    Ntc,
+    Reactive,
+    Rectifying,
+    Resistive,
+    Source,
+)
+from core.elements.heater import HeaterLaw, heater_law
+from core.elements.ntc import NtcLaw
+from core.elements.tungsten import Array
+from core.errors import UnsolvableError
+
+Indices = NDArray[np.intp]
+
+
+@dataclass(frozen=True)
+class Ends:
+    """End nodes of some branches, and their places among all branches of the island; arrays ``(k,)``."""
+
+    at: Indices
+    u: Indices
+    v: Indices
+
+    def __len__(self) -> int:
+        return len(self.at)
+
+
+@dataclass(frozen=True)
+class Network:
+    """An island ready to be solved. ``size`` counts the unknowns and is also the index of the reference.
+
+    ``linear`` have conductances ``siemens``; of these the last ``len(ac_per_mains)`` also have an EMF.
+    ``extra`` are the branches with a current unknown, in the order stiff sources, thermistors, diodes;
+    ``first_extra`` is the index of the first such unknown. ``ideal`` are the merged connections.
+    """
+
+    branches: tuple[Branch, ...]
+    terminals: dict[str, int]
+    size: int
+    u: Indices
+    v: Indices
+    linear: Ends
+    siemens: Array
+    ac_per_mains: Array
+    dc_v: Array
+    hot: Ends
+    heaters: HeaterLaw
+    extra: Ends
+    first_extra: int
+    stiff: tuple[Source, ...]
+    shorted: NDArray[np.bool_]
+    ntc: NtcLaw
+    diodes: Array
+    ideal: tuple[tuple[int, str, str], ...]
+    coils: tuple[tuple[str, int, Coil], ...]
+    has_ac: bool
+    has_dc: bool
+    grounded: frozenset[str]
+
+
+class _Merging:
+    """Union-find over terminals."""
+
+    def __init__(self) -> None:
+        self.parent: dict[str, str] = {}
+
+    def find(self, item: str) -> str:
+        parent = self.parent
+        root = parent.setdefault(item, item)
+        while root != parent[root]:
+            root = parent[root]
+        while item != root:
+            parent[item], item = root, parent[item]
+        return root
+
+    def join(self, one: str, other: str) -> bool:
+        a, b = self.find(one), self.find(other)
+        if a == b:
+            return False
+        self.parent[a] = b
+        return True
+
+
+def is_ideal(branch: Branch) -> bool:
+    """Whether a closed branch connects without resistance."""
+    law = branch.law
+    return isinstance(law, Contact) or (isinstance(law, Resistive) and law.ohm == 0.0)
+
+
+def compile_island(island: Island, pulled_in: frozenset[str], ambient_k: float) -> Network:
+    """Index arrays of an island with the given relays pulled in.
+
+    Raises
+    ------
+    UnsolvableError
+        Where sources without resistance contradict each other, or the island holds what is not computed.
+    """
+    has_ac = any(branch.law.ac_per_mains for branch in island.sources)
+    _refuse_beyond(island, has_ac)
+    branches = tuple(branch for branch in island.branches if not is_open(branch, pulled_in))
+    merged = _Merging()
+    for branch in branches:
+        if is_ideal(branch):
+            merged.join(branch.u, branch.v)
+    terminals, node_count, grounded = _number_nodes(island, branches, merged)
+    return _arrays(branches, terminals, node_count, grounded, has_ac, ambient_k)
+
+
+def _refuse_beyond(island: Island, has_ac: bool) -> None:
+    for branch in island.branches:
+        law = branch.law
+        if isinstance(law, Beyond):
+            raise UnsolvableError(law.reason, (branch.owner,))
+        if has_ac and isinstance(law, Reactive):
+            raise UnsolvableError("a capacitor in an AC circuit is not computed yet", (branch.owner,))
+        if has_ac and isinstance(law, Rectifying):
+            raise UnsolvableError("a diode in an AC circuit is not computed yet", (branch.owner,))
+
+
+def _number_nodes(
+    island: Island, branches: tuple[Branch, ...], merged: _Merging
+) -> tuple[dict[str, int], int, frozenset[str]]:
+    """Number the merged nodes; the reference of each connected piece gets -1.
+
+    Returns the number of each terminal, how many numbers there are, and the terminals that reach the chassis.
+
+    The reference is the chassis where the piece has it, else the lower end of its first source, else its first
+    terminal.
+    """
+    pieces = _Merging()
+    lower_end: list[str] = []
+    for branch in branches:
+        pieces.join(merged.find(branch.u), merged.find(branch.v))
+        if isinstance(branch.law, Source):
+            lower_end.append(branch.v)
+    reference = {pieces.find(merged.find(GROUND)): merged.find(GROUND)}
+    for terminal in (*lower_end, *island.terminals):
+        node = merged.find(terminal)
+        reference.setdefault(pieces.find(node), node)
+    number: dict[str, int] = dict.fromkeys(reference.values(), -1)
+    terminals = {}
+    count = 0
+    for terminal in island.terminals:
+        node = merged.find(terminal)
+        if node not in number:
+            number[node] = count
+            count += 1
+        terminals[terminal] = number[node]
+    terminals[GROUND] = number[merged.find(GROUND)]
+    chassis = pieces.find(merged.find(GROUND))
+    grounded = frozenset(t for t in island.terminals if pieces.find(merged.find(t)) == chassis)
+    return terminals, count, grounded
+
+
+def _arrays(
+    branches: tuple[Branch, ...],
+    terminals: dict[str, int],
+    nodes: int,
+    grounded: frozenset[str],
+    has_ac: bool,
+    ambient_k: float,
+) -> Network:
+    plain: list[int] = []
+    siemens: list[float] = []
+    soft: list[int] = []
+    stiff: list[int] = []
+    hot: list[int] = []
+    ntc: list[int] = []
+    diode: list[int] = []
+    ideal: list[tuple[int, str, str]] = []
+    coils: list[tuple[str, int, Coil]] = []
+    has_dc = False
+    for at, branch in enumerate(branches):
+        law = branch.law
+        if isinstance(law, Contact) or (isinstance(law, Resistive) and law.ohm == 0.0):
+            ideal.append((at, branch.u, branch.v))
+        elif isinstance(law, Resistive | Coil):
+            plain.append(at)
+            siemens.append(1 / law.ohm)
+            if isinstance(law, Coil):
+                coils.append((branch.owner, at, law))
+        elif isinstance(law, Hot):
+            hot.append(at)
+        elif isinstance(law, Source):
+            has_dc = has_dc or law.dc_v != 0.0
+            (stiff if law.ohm == 0.0 or law.limit_a is not None else soft).append(at)
+        elif isinstance(law, Ntc):
+            ntc.append(at)
+        elif isinstance(law, Rectifying):
+            diode.append(at)
+    extra = [*stiff, *ntc, *diode]
+    size = nodes + len(extra)
+    u = np.array([terminals[branch.u] for branch in branches], dtype=np.intp)
+    v = np.array([terminals[branch.v] for branch in branches], dtype=np.intp)
+    u[u < 0] = size
+    v[v < 0] = size
+
+    def ends(at: list[int]) -> Ends:
+        places = np.array(at, dtype=np.intp)
+        return Ends(places, u[places], v[places])
+
+    soft_laws = [law for at in soft if isinstance(law := branches[at].law, Source)]
+    stiff_laws = tuple(law for at in stiff if isinstance(law := branches[at].law, Source))
+    stiff_ends = ends(stiff)
+    shorted = stiff_ends.u == stiff_ends.v
+    _refuse_contradictions([branches[at] for at in stiff], terminals)
+    return Network(
+        branches=branches,
+        terminals=terminals,
+        size=size,
+        u=u,
+        v=v,
+        linear=ends(plain + soft),
+        siemens=np.array([*siemens, *(1 / law.ohm for law in soft_laws)]),
+        ac_per_mains=np.array([law.ac_per_mains for law in soft_laws]),
+        dc_v=np.array([law.dc_v for law in soft_laws]),
+        hot=ends(hot),
+        heaters=_heaters([branches[at].law for at in hot], ambient_k),
+        extra=ends(extra),
+        first_extra=nodes,
+        stiff=stiff_laws,
+        shorted=shorted,
+        ntc=_ntc([branches[at].law for at in ntc], ambient_k),
+        diodes=np.array([law.forward_v for at in diode if isinstance(law := branches[at].law, Rectifying)]),
+        ideal=tuple(ideal),
+        coils=tuple(coils),
+        has_ac=has_ac,
+        has_dc=has_dc,
+        grounded=grounded,
+    )
+
+
+def _refuse_contradictions(stiff: list[Branch], terminals: dict[str, int]) -> None:
+    """Sources without resistance may not form a loop; one with a limit may be shorted, as it then limits."""
+    joined = _Merging()
+    for branch in stiff:
+        law = branch.law
+        shorted = terminals[branch.u] == terminals[branch.v]
+        if isinstance(law, Source) and law.limit_a is not None and shorted:
+            continue
+        if shorted:
+            raise UnsolvableError("a supply without internal resistance is short-circuited", (branch.owner,))
+        if not joined.join(str(terminals[branch.u]), str(terminals[branch.v])):
+            ids = tuple(dict.fromkeys(other.owner for other in stiff))
+            raise UnsolvableError("supplies without internal resistance are in parallel", ids)
+
+
+def _heaters(laws: Iterable[object], ambient_k: float) -> HeaterLaw:
+    hot = [law for law in laws if isinstance(law, Hot)]
+    table = np.array([(x.rated_v, x.rated_a, x.cold_ratio, x.has_cathode) for x in hot]).reshape(-1, 4)
+    return heater_law(table[:, 0], table[:, 1], table[:, 2], table[:, 3], ambient_k)
+
+
+def _ntc(laws: Iterable[object], ambient_k: float) -> NtcLaw:
+    found = [law for law in laws if isinstance(law, Ntc)]
+    table = np.array([(x.r25_ohm, x.beta_k, x.dissipation_w_per_k) for x in found]).reshape(-1, 3)
+    return NtcLaw(table[:, 0], table[:, 1], table[:, 2], ambient_k)

@@ -1,0 +1,105 @@
+"""Branches: what a part is to the circuit. A part becomes a few of these, each with a law."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+import msgspec
+
+from core.catalogue import Catalogue
+from core.sheet import Mains
+
+GROUND = "chassis"
+
+
+class Resistive(msgspec.Struct, frozen=True, tag=True):
+    """A resistance in ohms; zero is an ideal connection."""
+
+    ohm: float
+
+
+class Source(msgspec.Struct, frozen=True, tag=True):
+    """An EMF behind a resistance, raising ``u`` above ``v``.
+
+    ``ac_per_mains`` is rms volts per volt of mains, ``dc_v`` steady volts. With ``limit_a`` the source gives
+    no more than that. ``rated_a`` is what it may give for ever; ``bias`` marks a source that only lifts.
+    """
+
+    ac_per_mains: float = 0.0
+    dc_v: float = 0.0
+    ohm: float = 0.0
+    limit_a: float | None = None
+    rated_a: float | None = None
+    bias: bool = False
+
+
+class Hot(msgspec.Struct, frozen=True, tag=True):
+    """A heater, filament or lamp by its rating; see :mod:`core.elements.heater`."""
+
+    rated_v: float
+    rated_a: float
+    cold_ratio: float
+    has_cathode: bool
+    pins: str
+
+
+class Ntc(msgspec.Struct, frozen=True, tag=True):
+    """A self-heated thermistor; see :mod:`core.elements.ntc`."""
+
+    r25_ohm: float
+    beta_k: float
+    dissipation_w_per_k: float
+
+
+class Coil(msgspec.Struct, frozen=True, tag=True):
+    """A relay coil with pull-in and drop-out volts."""
+
+    ohm: float
+    pull_in_v: float
+    drop_out_v: float
+
+
+class Contact(msgspec.Struct, frozen=True, tag=True):
+    """A relay contact: closed while its relay is pulled in, or while it is released."""
+
+    relay: str
+    closed_when_pulled: bool
+
+
+class Rectifying(msgspec.Struct, frozen=True, tag=True):
+    """A diode that conducts from ``u`` to ``v`` at ``forward_v``."""
+
+    forward_v: float
+
+
+class Reactive(msgspec.Struct, frozen=True, tag=True):
+    """A capacitor: open to DC."""
+
+    farad: float
+
+
+class Beyond(msgspec.Struct, frozen=True, tag=True):
+    """Something whose steady state this solver does not compute; its island is reported as such."""
+
+    reason: str
+
+
+Law = Resistive | Source | Hot | Ntc | Coil | Contact | Rectifying | Reactive | Beyond
+
+
+class Branch(msgspec.Struct, frozen=True):
+    """One edge of the circuit between terminals ``u`` and ``v``, owned by a part or wire."""
+
+    key: str
+    owner: str
+    u: str
+    v: str
+    law: Law
+
+
+class Context(NamedTuple):
+    """What turning a part into branches may depend on besides the part."""
+
+    mains: Mains
+    ambient_c: float
+    catalogue: Catalogue

@@ -1,0 +1,89 @@
+"""Resistors, fuses, switches, relays and the like as branches, and wires."""
+
+from __future__ import annotations
+
+from core.catalogue.wire import ohm_per_m
+from core.elements.branch import Branch, Coil, Contact, Context, Law, Ntc, Reactive, Rectifying, Resistive
+from core.sheet import Balance, Capacitor, Diode, Fuse, Relay, Resistor, Switch, Thermistor, Wire
+
+PULL_IN_SHARE = 0.75  # common practice, and every relay data sheet in the catalogue within 58 to 80 %
+DROP_OUT_SHARE = 0.10
+
+
+def _two_terminal(part_id: str, law: Law) -> tuple[Branch, ...]:
+    return (Branch(part_id, part_id, f"{part_id}.1", f"{part_id}.2", law),)
+
+
+def resistor_branches(part: Resistor, _context: Context) -> tuple[Branch, ...]:
+    """A resistor at its nominal value."""
+    return _two_terminal(part.id, Resistive(part.ohm))
+
+
+def fuse_ohm(part: Fuse, context: Context) -> float:
+    """Cold resistance of a fuse in ohms: as given, or the catalogue's for its rating."""
+    if part.cold_ohm is not None:
+        return part.cold_ohm
+    fuse_type = context.catalogue.fuse(part.rated_a, part.speed)
+    return fuse_type.cold_ohm if fuse_type else 0.0
+
+
+def fuse_branches(part: Fuse, context: Context) -> tuple[Branch, ...]:
+    """A fuse is its cold resistance."""
+    return _two_terminal(part.id, Resistive(fuse_ohm(part, context)))
+
+
+def switch_branches(part: Switch, _context: Context) -> tuple[Branch, ...]:
+    """A closed switch connects; an open one is nothing."""
+    return _two_terminal(part.id, Resistive(0.0)) if part.closed else ()
+
+
+def thermistor_law(part: Thermistor, context: Context) -> Ntc | None:
+    """The figures of a thermistor from the part or its type, or None if neither gives them."""
+    known = context.catalogue.thermistor(part.type) if part.type else None
+    names = ("r25_ohm", "beta_k", "dissipation_w_per_k")
+    values = [getattr(part, name) or (getattr(known, name) if known else None) for name in names]
+    return Ntc(*values) if all(values) else None
+
+
+def thermistor_branches(part: Thermistor, context: Context) -> tuple[Branch, ...]:
+    """A thermistor; nothing if its type is not known."""
+    law = thermistor_law(part, context)
+    return _two_terminal(part.id, law) if law else ()
+
+
+def relay_branches(part: Relay, _context: Context) -> tuple[Branch, ...]:
+    """Coil and change-over contact."""
+    pull_in = part.pull_in_v if part.pull_in_v is not None else PULL_IN_SHARE * part.coil_v
+    drop_out = part.drop_out_v if part.drop_out_v is not None else DROP_OUT_SHARE * part.coil_v
+    c1, c2, com, no, nc = (f"{part.id}.{name}" for name in ("c1", "c2", "com", "no", "nc"))
+    return (
+        Branch(part.id, part.id, c1, c2, Coil(part.coil_ohm, pull_in, drop_out)),
+        Branch(f"{part.id}:com-no", part.id, com, no, Contact(part.id, True)),
+        Branch(f"{part.id}:com-nc", part.id, com, nc, Contact(part.id, False)),
+    )
+
+
+def capacitor_branches(part: Capacitor, _context: Context) -> tuple[Branch, ...]:
+    """A capacitor."""
+    return _two_terminal(part.id, Reactive(part.farad))
+
+
+def diode_branches(part: Diode, _context: Context) -> tuple[Branch, ...]:
+    """A diode from anode to cathode."""
+    return (Branch(part.id, part.id, f"{part.id}.a", f"{part.id}.k", Rectifying(part.forward_v)),)
+
+
+def balance_branches(part: Balance, _context: Context) -> tuple[Branch, ...]:
+    """A hum-balance control is two resistances that meet at the wiper."""
+    one, two, wiper = (f"{part.id}.{name}" for name in ("1", "2", "w"))
+    return (
+        Branch(f"{part.id}:1-w", part.id, one, wiper, Resistive(part.ohm * part.wiper)),
+        Branch(f"{part.id}:w-2", part.id, wiper, two, Resistive(part.ohm * (1 - part.wiper))),
+    )
+
+
+def wire_ohm(wire: Wire, ambient_c: float) -> float:
+    """Resistance of a wire in ohms, at the ambient temperature; zero for a strap."""
+    if wire.length_m is None or wire.is_strap:
+        return 0.0
+    return ohm_per_m(awg=wire.awg, area_mm2=wire.area_mm2, temp_c=ambient_c) * wire.length_m

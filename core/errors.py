@@ -1,0 +1,57 @@
+"""The errors of the model. Every one says what is wrong, where, and what was expected."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+class HeaterloomError(Exception):
+    """Base of all errors that the program explains to its user."""
+
+
+@dataclass(frozen=True)
+class Problem:
+    """One thing wrong with an input, at a named place such as ``parts[3].rated_v``."""
+
+    place: str
+    message: str
+
+    def __str__(self) -> str:
+        return f"{self.place}: {self.message}" if self.place else self.message
+
+
+class InputError(HeaterloomError):
+    """An input that cannot be used; carries every problem found, not only the first."""
+
+    def __init__(self, problems: tuple[Problem, ...]) -> None:
+        super().__init__("\n".join(str(problem) for problem in problems))
+        self.problems = problems
+
+
+class SheetError(InputError):
+    """A sheet file that cannot be read."""
+
+
+class NewerVersionError(SheetError):
+    """A sheet written by a newer version of the program."""
+
+
+class CatalogueError(InputError):
+    """A catalogue file with mistakes; places are ``file line 12, column 'value'``."""
+
+
+class QuantityError(HeaterloomError):
+    """A number with a unit that is not understood; the message says what was expected."""
+
+
+class EditError(HeaterloomError):
+    """An edit that cannot be carried out; the sheet stays as it was."""
+
+
+class UnsolvableError(HeaterloomError):
+    """A part of the circuit that has no unique solution; carries the ids of the parts to blame."""
+
+    def __init__(self, reason: str, ids: tuple[str, ...]) -> None:
+        super().__init__(f"{reason} ({', '.join(ids)})")
+        self.reason = reason
+        self.ids = ids

@@ -1,0 +1,147 @@
+"""What an assessment says: operating points by condition, and findings. Frozen values, no behaviour."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any, Literal
+
+Severity = Literal["fault", "caution", "note"]
+Volts = float | complex
+
+
+@dataclass(frozen=True, slots=True)
+class Condition:
+    """The circumstances of one solution: mains volts, and whether the heaters are still cold."""
+
+    name: str
+    mains_v: float
+    cold: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class HeaterPoint:
+    """One heater section or lamp at work; volts, amperes and watts are rms or DC, temperatures kelvin."""
+
+    owner: str
+    pins: str
+    v: float
+    a: float
+    w: float
+    rated_v: float
+    rated_a: float
+    heater_k: float
+    cathode_k: float
+
+    @property
+    def key(self) -> str:
+        """The section's key as it stands in strings: ``V1:4-9``."""
+        return f"{self.owner}:{self.pins}"
+
+    @property
+    def deviation_pct(self) -> float:
+        """Per cent by which the volts are off the rating."""
+        return (self.v / self.rated_v - 1) * 100
+
+    @property
+    def deviation_a_pct(self) -> float:
+        """Per cent by which the current is off the rating."""
+        return (self.a / self.rated_a - 1) * 100
+
+
+@dataclass(frozen=True, slots=True)
+class SupplyPoint:
+    """One supply at work: terminal volts, amperes, watts delivered, amperes it may give (None if unrated).
+
+    ``limiting`` says that it gives no more than its limit; ``demand_a`` is then what the circuit would take
+    from a supply without one (infinite for a short circuit).
+    """
+
+    v: float
+    a: float
+    w: float
+    rated_a: float | None
+    limiting: bool = False
+    demand_a: float | None = None
+
+    @property
+    def load_pct(self) -> float | None:
+        """Load in per cent of the rating; what is asked of it, where that is more than it gives."""
+        asked = self.a if self.demand_a is None else self.demand_a
+        return None if self.rated_a is None else asked / self.rated_a * 100
+
+
+@dataclass(frozen=True, slots=True)
+class BranchPoint:
+    """One wire or passive part at work; ``kelvin`` for thermistors, ``pulled_in`` for relays."""
+
+    v: float
+    a: float
+    w: float
+    kelvin: float | None = None
+    pulled_in: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Unsolved:
+    """A part of the circuit that has no answer, with the reason and the ids to blame."""
+
+    reason: str
+    ids: tuple[str, ...]
+    island: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class OperatingPoint:
+    """The whole sheet at one condition.
+
+    ``nodes`` are volts above the reference (rms for AC), ``bias`` the DC volts above chassis of each terminal.
+    ``residual_a`` is the largest Kirchhoff error, ``power_in_w`` what all supplies give, ``power_out_w`` what
+    all else takes.
+    """
+
+    condition: Condition
+    nodes: dict[str, Volts] = field(default_factory=dict)
+    bias: dict[str, float] = field(default_factory=dict)
+    heaters: dict[str, tuple[HeaterPoint, ...]] = field(default_factory=dict)
+    supplies: dict[str, SupplyPoint] = field(default_factory=dict)
+    branches: dict[str, BranchPoint] = field(default_factory=dict)
+    unsolved: tuple[Unsolved, ...] = ()
+    residual_a: float = 0.0
+    power_in_w: float = 0.0
+    power_out_w: float = 0.0
+
+
+@dataclass(frozen=True)
+class Sentence:
+    """A sentence as a template with named values, so that a screen may show it in another language."""
+
+    template: str
+    values: tuple[tuple[str, str], ...] = ()
+
+    def __str__(self) -> str:
+        return self.template.format(**dict(self.values))
+
+
+def sentence(template: str, **values: Any) -> Sentence:
+    """Build a sentence; values are turned into text now."""
+    return Sentence(template, tuple((key, str(value)) for key, value in values.items()))
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One thing the rules report: what, where, by how much, against which limit, and what would mend it.
+
+    ``where`` are ids of parts and wires; ``condition`` the condition's name, or None where it holds always.
+    """
+
+    rule: str
+    severity: Severity
+    where: tuple[str, ...]
+    title: Sentence
+    says: Sentence
+    mend: Sentence
+    condition: str | None = None
+    value: float | None = None
+    limit: float | None = None
+    unit: str = ""
+    source: str = ""

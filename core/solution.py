@@ -1,0 +1,183 @@
+"""From a solved island to named values, with relays in the state that a start from cold leads to."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from core.circuit import Island
+from core.circuit.network import Network, compile_island
+from core.circuit.straps import strap_currents
+from core.elements import heater, ntc
+from core.elements.branch import GROUND, Branch, Coil, Hot, Ntc, Source
+from core.elements.tungsten import Array
+from core.errors import UnsolvableError
+from core.results import BranchPoint, Condition, HeaterPoint, SupplyPoint, Unsolved, Volts
+from core.steady import Solution, solve, without_limits
+
+MAX_RELAY_TRIES = 20
+
+
+@dataclass
+class IslandPoint:
+    """One island at one condition; the fields are as in :class:`core.results.OperatingPoint`."""
+
+    nodes: dict[str, Volts] = field(default_factory=dict)
+    bias: dict[str, float] = field(default_factory=dict)
+    heaters: list[HeaterPoint] = field(default_factory=list)
+    supplies: dict[str, SupplyPoint] = field(default_factory=dict)
+    branches: dict[str, BranchPoint] = field(default_factory=dict)
+    residual_a: float = 0.0
+    power_in_w: float = 0.0
+    power_out_w: float = 0.0
+
+
+Answer = IslandPoint | Unsolved
+
+
+def solve_island(island: Island, conditions: tuple[Condition, ...], ambient_k: float) -> tuple[Answer, ...]:
+    """Solve one island at every condition; an unsolvable one gives an :class:`Unsolved` for that condition."""
+    if not any(isinstance(branch.law, Coil) for branch in island.branches):
+        return _solve_group(island, conditions, frozenset(), ambient_k)
+    return tuple(_settle_relays(island, condition, ambient_k) for condition in conditions)
+
+
+def _settle_relays(island: Island, condition: Condition, ambient_k: float) -> Answer:
+    """Start released and let relays act until none changes; a cold start is the instant before any moves."""
+    pulled: frozenset[str] = frozenset()
+    seen = []
+    for _ in range(MAX_RELAY_TRIES):
+        answer = _solve_group(island, (condition,), pulled, ambient_k)[0]
+        if condition.cold or isinstance(answer, Unsolved):
+            return answer
+        after = _relays_after(island, answer, pulled)
+        if after == pulled:
+            return answer
+        seen.append(pulled)
+        pulled = after
+        if pulled in seen:
+            break
+    ids = tuple(branch.owner for branch in island.branches if isinstance(branch.law, Coil))
+    return Unsolved("the relay chatters: pulling in takes away what pulled it in", ids, island.terminals)
+
+
+def _relays_after(island: Island, answer: IslandPoint, pulled: frozenset[str]) -> frozenset[str]:
+    after = set(pulled)
+    for branch in island.branches:
+        law = branch.law
+        if isinstance(law, Coil):
+            volts = answer.branches[branch.key].v
+            if branch.owner in pulled and volts < law.drop_out_v:
+                after.discard(branch.owner)
+            elif branch.owner not in pulled and volts >= law.pull_in_v:
+                after.add(branch.owner)
+    return frozenset(after)
+
+
+def _solve_group(
+    island: Island, conditions: tuple[Condition, ...], pulled: frozenset[str], ambient_k: float
+) -> tuple[Answer, ...]:
+    mains_v = np.array([condition.mains_v for condition in conditions])
+    cold = np.array([condition.cold for condition in conditions])
+    try:
+        network = compile_island(island, pulled, ambient_k)
+        solution = solve(network, mains_v, cold)
+    except UnsolvableError as error:
+        if len(conditions) > 1:
+            # one condition may be at fault and the others not
+            return tuple(_solve_group(island, (one,), pulled, ambient_k)[0] for one in conditions)
+        return (Unsolved(error.reason, error.ids, island.terminals),)
+    return _points(solution, pulled, _demands(solution, mains_v, cold))
+
+
+def _demands(solution: Solution, mains_v: Array, cold: Array) -> Array:
+    """What limiting supplies are asked for, ``(b, stiff sources)``; infinite for a short circuit."""
+    demand = np.full(solution.limiting.shape, np.nan)
+    network = solution.network
+    if solution.limiting.any():
+        demand[:, :] = np.inf
+        if not network.shorted.any():
+            stiff = network.extra.at[: len(network.stiff)]
+            free = solve(without_limits(network), mains_v, cold.astype(bool))
+            demand = np.abs(free.currents[:, stiff, -1])
+    return np.where(solution.limiting, demand, np.nan)
+
+
+def _points(solution: Solution, pulled: frozenset[str], demand: Array) -> tuple[IslandPoint, ...]:
+    network = solution.network
+    potentials, currents = solution.potentials, solution.currents
+    if network.ideal:
+        places = [at for at, _, _ in network.ideal]
+        currents[:, places] = np.moveaxis(strap_currents(network, np.moveaxis(currents, 1, 0)), 0, 1)
+    across = potentials[:, network.u] - potentials[:, network.v]
+    taken = (across * currents).sum(axis=-1)
+    volts = np.sqrt((across**2).sum(axis=-1))
+    amps = np.sqrt((currents**2).sum(axis=-1))
+    heater_k = heater.heater_k(network.heaters, np.where(solution.cold[:, None], 0.0, solution.heater_w))
+    cathode_k = heater.cathode_k(network.heaters, np.where(solution.cold[:, None], 0.0, solution.heater_w))
+    ntc_k = ntc.thermistor_k(network.ntc, solution.ntc_w)
+    limits = np.where(np.isnan(demand), -1.0, demand)
+    columns = zip(
+        potentials.tolist(), volts.tolist(), amps.tolist(), taken.tolist(), heater_k.tolist(),
+        cathode_k.tolist(), ntc_k.tolist(), limits.tolist(), solution.residual_a.tolist(), strict=True,
+    )  # fmt: skip
+    return tuple(_point(network, pulled, *column) for column in columns)
+
+
+def _point(
+    network: Network,
+    pulled: frozenset[str],
+    potentials: list[list[float]],
+    volts: list[float],
+    amps: list[float],
+    taken: list[float],
+    heater_k: list[float],
+    cathode_k: list[float],
+    ntc_k: list[float],
+    demand: list[float],
+    residual_a: float,
+) -> IslandPoint:
+    point = IslandPoint(residual_a=residual_a)
+    for terminal, at in network.terminals.items():
+        if terminal == GROUND:
+            continue
+        point.nodes[terminal] = potentials[at][0]
+        if terminal in network.grounded:
+            point.bias[terminal] = potentials[at][-1] if network.has_dc else 0.0
+    hot = iter(zip(heater_k, cathode_k, strict=True))
+    bodies = iter(ntc_k)
+    asked = dict(zip(network.extra.at[: len(network.stiff)].tolist(), demand, strict=True))
+    for at, branch in enumerate(network.branches):
+        law, v, a, w = branch.law, volts[at], amps[at], taken[at]
+        if isinstance(law, Hot):
+            point.heaters.append(
+                HeaterPoint(branch.owner, law.pins, v, a, w, law.rated_v, law.rated_a, *next(hot))
+            )
+        elif isinstance(law, Source):
+            _add_source(point, branch, law, v, a, w, asked.get(at, -1.0))
+            continue
+        else:
+            kelvin = next(bodies) if isinstance(law, Ntc) else None
+            relay = branch.owner in pulled if isinstance(law, Coil) else None
+            point.branches[branch.key] = BranchPoint(v, a, w, kelvin, relay)
+        point.power_out_w += w
+    return point
+
+
+def _add_source(
+    point: IslandPoint, branch: Branch, law: Source, v: float, a: float, w: float, demand: float
+) -> None:
+    """Add a supply; the halves of a centre-tapped winding become one."""
+    loss = a * a * law.ohm
+    point.power_in_w += loss - w
+    point.power_out_w += loss
+    if law.bias:
+        point.branches[branch.key] = BranchPoint(v, a, -w)
+        return
+    limiting = demand >= 0
+    new = SupplyPoint(v, a, -w, law.rated_a, limiting, demand if limiting else None)
+    old = point.supplies.get(branch.owner)
+    if old is not None:
+        new = SupplyPoint(old.v + v, max(old.a, a), old.w - w, law.rated_a)
+    point.supplies[branch.owner] = new
