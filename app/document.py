@@ -10,7 +10,9 @@ from PySide6.QtGui import QUndoStack
 from app.commands import SheetCommand
 from core.assess import Assessment
 from core.catalogue import Catalogue
+from core.checks import find_problems
 from core.edits import Change, change_between
+from core.errors import EditError
 from core.sheet import Sheet
 
 
@@ -55,11 +57,19 @@ class Document(QObject):
 
         The edit runs before anything is pushed, so one that raises leaves everything as it was. Steps with the
         same non-empty ``merge_key`` that follow each other become one.
+
+        Raises
+        ------
+        core.errors.EditError
+            When the result would not be a sheet that can be saved and opened again.
         """
         before = self._sheet
         after = edit(before)
         change = change_between(before, after)
         if not change.is_empty:
+            problems = find_problems(after)
+            if problems:
+                raise EditError(problems[0].message)
             self.undo_stack.push(SheetCommand(self, text, before, after, merge_key))
         return change
 

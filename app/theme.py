@@ -11,22 +11,36 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
+from pathlib import Path
 
-from PySide6.QtCore import QByteArray, Qt
-from PySide6.QtGui import QBrush, QColor, QFont, QFontDatabase, QPalette, QPen
+from PySide6.QtCore import QByteArray, QRectF, Qt
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontDatabase,
+    QIcon,
+    QPainter,
+    QPalette,
+    QPen,
+    QPixmap,
+)
+from PySide6.QtSvg import QSvgRenderer
 
 FAMILY = "Inter"
+_ICON_SIZES = (16, 20, 24, 32, 40, 48, 64, 128)
 _FONT_FILES = ("Inter-Regular.otf", "Inter-Bold.otf")
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Theme:
     """One look. Each colour says what it is for, not what hue it has.
 
     ``paper`` is the sheet, ``chrome`` the window around it, ``surface`` cards, tables, fields and sockets.
     ``ink`` is the main text and line colour, ``soft`` the second text colour, ``faint`` for lines that are no
     text. ``accent`` is the ochre of mends and links, ``halo`` that of a selection around a part,
-    ``selection`` the ground of selected rows. ``curves`` are for plots, in order.
+    ``selection`` the ground of selected rows. ``curves`` are for plots, in order. A theme equals only itself,
+    so that it is a cheap key for what is cached by theme.
     """
 
     name: str
@@ -65,7 +79,7 @@ class Theme:
 
     def brush(self, role: str) -> QBrush:
         """A plain brush in the colour of a role."""
-        return QBrush(self.colour(role))
+        return QBrush(_brush(str(getattr(self, role))))
 
     def font(self, px: float, bold: bool = False) -> QFont:
         """The bundled font, ``px`` pixels high, with figures of equal width."""
@@ -158,6 +172,11 @@ def _pen(colour: str, width: float, dash: tuple[float, ...]) -> QPen:
 
 
 @lru_cache(maxsize=64)
+def _brush(colour: str) -> QBrush:
+    return QBrush(QColor(colour))
+
+
+@lru_cache(maxsize=64)
 def _font(px: float, bold: bool) -> QFont:
     font = QFont(FAMILY)
     font.setPixelSize(max(1, round(px)))
@@ -180,6 +199,26 @@ def load_fonts() -> tuple[str, ...]:
             raise RuntimeError(f"The bundled font {name} cannot be read.")
         families += QFontDatabase.applicationFontFamilies(number)
     return tuple(dict.fromkeys(families))
+
+
+def icon(name: str, theme: Theme) -> QIcon:
+    """A bundled icon in the ink of a theme, ``heaterloom`` in its own colours.
+
+    Needs a QGuiApplication. Raises FileNotFoundError for a name that is not bundled.
+    """
+    source = files("resources").joinpath("icons", f"{name}.svg").read_text(encoding="utf-8")
+    result = QIcon()
+    for mode, role in ((QIcon.Mode.Normal, "ink"), (QIcon.Mode.Disabled, "edge")):
+        coloured = source.replace("currentColor", str(getattr(theme, role)))
+        renderer = QSvgRenderer(QByteArray(coloured.encode()))
+        for size in _ICON_SIZES:
+            pixmap = QPixmap(size, size)
+            pixmap.fill(Qt.GlobalColor.transparent)
+            painter = QPainter(pixmap)
+            renderer.render(painter, QRectF(0, 0, size, size))
+            painter.end()
+            result.addPixmap(pixmap, mode)
+    return result
 
 
 def theme_named(name: str) -> Theme:
@@ -208,7 +247,7 @@ def palette(theme: Theme) -> QPalette:
         role.Base: theme.surface,
         role.AlternateBase: theme.paper,
         role.Text: theme.ink,
-        role.Button: theme.chrome,
+        role.Button: theme.line if theme.is_dark else theme.chrome,
         role.ButtonText: theme.ink,
         role.BrightText: theme.over,
         role.Highlight: theme.selection,
@@ -234,12 +273,26 @@ def palette(theme: Theme) -> QPalette:
     return result
 
 
+_TICKED = ("QCheckBox", "QRadioButton", "QGroupBox", "QAbstractItemView")
+
+
+def _states(selector: str, state: str) -> str:
+    """Every part of a comma-separated selector in a state."""
+    return ", ".join(f"{part}:{state}" for part in selector.split(", "))
+
+
+def _tick(theme: Theme) -> str:
+    """The file of the tick that stands out on the theme's accent."""
+    return Path(str(files("resources").joinpath("icons", f"tick-{theme.name}.svg"))).as_posix()
+
+
 def stylesheet(theme: Theme) -> str:
     """The style sheet that the palette cannot give: cards, strips, fields, and the marks of tick boxes.
 
     Object names: ``Card``, ``Strip``, ``Pane``; dynamic property ``role`` = ``title``, ``heading``, ``soft``,
     ``mend`` on labels.
     """
+    indicator = ", ".join(f"{widget}::indicator" for widget in _TICKED)
     return f"""
     QWidget#Strip, QWidget#Pane {{ background: {theme.chrome}; }}
     QFrame#Card {{ background: {theme.surface}; border: 1px solid {theme.line}; border-radius: 6px; }}
@@ -248,14 +301,25 @@ def stylesheet(theme: Theme) -> str:
     QLabel[role="heading"] {{ color: {theme.ink}; font-weight: bold; }}
     QLabel[role="soft"] {{ color: {theme.soft}; }}
     QLabel[role="mend"] {{ color: {theme.accent_text}; font-weight: bold; }}
-    QCheckBox::indicator, QRadioButton::indicator, QGroupBox::indicator, QAbstractItemView::indicator {{
-        width: 13px; height: 13px; border: 1px solid {theme.edge}; background: {theme.surface};
-    }}
-    QCheckBox::indicator, QGroupBox::indicator, QAbstractItemView::indicator {{ border-radius: 3px; }}
+    QLineEdit {{ background: {theme.surface}; border: 1px solid {theme.faint}; border-radius: 4px;
+        padding: 3px 6px; }}
+    QLineEdit:focus {{ border-color: {theme.accent}; }}
+    QAbstractSpinBox QLineEdit, QComboBox QLineEdit, QAbstractItemView QLineEdit {{
+        border: none; border-radius: 0; padding: 0; }}
+    QAbstractSpinBox, QComboBox {{ min-height: 22px; }}
+    QPushButton {{ background: {theme.surface}; border: 1px solid {theme.faint}; border-radius: 4px;
+        padding: 4px 12px; }}
+    QPushButton:hover, QPushButton:focus {{ border-color: {theme.accent}; }}
+    QPushButton:pressed, QPushButton:checked {{ background: {theme.selection}; }}
+    QPushButton:disabled {{ color: {theme.edge}; background: transparent; border-color: {theme.line}; }}
+    {indicator} {{ width: 13px; height: 13px; border: 1px solid {theme.edge}; border-radius: 3px;
+        background: {theme.surface}; }}
     QRadioButton::indicator {{ border-radius: 7px; }}
-    QCheckBox::indicator:checked, QGroupBox::indicator:checked, QAbstractItemView::indicator:checked,
-    QRadioButton::indicator:checked {{ background: {theme.accent}; border: 3px solid {theme.surface};
-        outline: 1px solid {theme.edge}; }}
+    {_states(indicator, "checked")} {{ background: {theme.accent}; border-color: {theme.accent};
+        image: url("{_tick(theme)}"); }}
+    {_states(indicator, "checked:disabled")} {{ background: {theme.edge}; border-color: {theme.edge}; }}
+    {_states(indicator, "indeterminate")} {{ background: {theme.faint}; border-color: {theme.edge}; }}
+    {_states(indicator, "focus")} {{ border-color: {theme.accent}; }}
     QToolTip {{ color: {theme.ink}; background: {theme.surface}; border: 1px solid {theme.line};
         padding: 3px; }}
     """

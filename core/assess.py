@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from core.catalogue import Catalogue
 from core.circuit import Circuit, Island, build
@@ -31,6 +31,7 @@ class Assessment:
     """
 
     sheet: Sheet
+    circuit: Circuit
     points: dict[str, OperatingPoint]
     strings: tuple[tuple[str, ...], ...]
     findings: tuple[Finding, ...]
@@ -47,8 +48,8 @@ class Memory:
     """
 
     def __init__(self) -> None:
-        self._kept: dict[Hashable, tuple[Answer, ...]] = {}
-        self._used: dict[Hashable, tuple[Answer, ...]] = {}
+        self._kept: dict[Hashable, Answer] = {}
+        self._used: dict[Hashable, Answer] = {}
         self.solved = 0
 
     def begin(self) -> None:
@@ -61,14 +62,18 @@ class Memory:
     def solve(
         self, island: Island, conditions: tuple[Condition, ...], ambient_k: float
     ) -> tuple[Answer, ...]:
-        """The answers for an island, from memory where it and the conditions are the same."""
-        key = (island, conditions, ambient_k)
-        answers = self._used.get(key) or self._kept.get(key)
-        if answers is None:
-            answers = solve_island(island, conditions, ambient_k)
+        """The answers for an island; only conditions that are not in memory are solved, as one batch."""
+        keys = [(island, condition, ambient_k) for condition in conditions]
+        found = {key: self._used.get(key) or self._kept.get(key) for key in keys}
+        missing = [key for key in keys if found[key] is None]
+        if missing:
+            found.update(
+                zip(missing, solve_island(island, tuple(key[1] for key in missing), ambient_k), strict=True)
+            )
             self.solved += 1
-        self._used[key] = answers
-        return answers
+        answers = {key: answer for key, answer in found.items() if answer is not None}
+        self._used.update(answers)
+        return tuple(answers[key] for key in keys)
 
 
 def conditions_of(mains: Mains, chosen: Condition | None = None) -> tuple[Condition, ...]:
@@ -93,23 +98,34 @@ def assess(
     sheet's own types must already be laid over ``catalogue``.
     """
     circuit = build(sheet, catalogue)
-    conditions = conditions_of(sheet.mains, chosen)
     memory = Memory() if memory is None else memory
     memory.begin()
-    ambient_k = sheet.ambient_c + CELSIUS_TO_K
-    answers = [
-        memory.solve(island, conditions, ambient_k) for island in circuit.islands if island.branches
-    ]
-    points = {
-        condition.name: _merge(sheet, condition, [answer[at] for answer in answers])
-        for at, condition in enumerate(conditions)
-    }
+    points = _points(circuit, conditions_of(sheet.mains, chosen), memory)
     nominal = points[NOMINAL]
     pulled_in = frozenset(key for key, branch in nominal.branches.items() if branch.pulled_in)
     wiring = topology(circuit, pulled_in)
     hot = (nominal, points[LOW], points[HIGH])
     findings = run_rules(Case(sheet, catalogue, circuit, wiring, hot))
-    return Assessment(sheet, points, wiring.series, findings)
+    return Assessment(sheet, circuit, points, wiring.series, findings)
+
+
+def look_at(assessment: Assessment, chosen: Condition, memory: Memory) -> Assessment:
+    """The same assessment with the operating point of another chosen condition."""
+    conditions = conditions_of(assessment.sheet.mains, chosen)
+    points = {name: point for name, point in assessment.points.items() if name != CHOSEN}
+    extra = tuple(condition for condition in conditions if condition.name == CHOSEN)
+    return replace(assessment, points={**points, **_points(assessment.circuit, extra, memory)})
+
+
+def _points(
+    circuit: Circuit, conditions: tuple[Condition, ...], memory: Memory
+) -> dict[str, OperatingPoint]:
+    ambient_k = circuit.sheet.ambient_c + CELSIUS_TO_K
+    answers = [memory.solve(island, conditions, ambient_k) for island in circuit.islands if island.branches]
+    return {
+        condition.name: _merge(circuit.sheet, condition, [answer[at] for answer in answers])
+        for at, condition in enumerate(conditions)
+    }
 
 
 def _merge(sheet: Sheet, condition: Condition, answers: list[Answer]) -> OperatingPoint:

@@ -5,7 +5,6 @@ An edit is ``Sheet -> Sheet``; ``change_between`` says what it touched. Nothing 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
@@ -13,6 +12,7 @@ import msgspec
 
 from core.errors import EditError
 from core.sheet import AnyPart, Mains, Sheet, Tube, Turn, Wire, split_terminal
+from core.terminals import has_terminal, is_id
 
 Edit = Callable[[Sheet], Sheet]
 
@@ -98,8 +98,9 @@ def add_wire(start: str, end: str, **fields: Any) -> Edit:
         if start == end:
             raise EditError("A wire needs two different terminals.")
         for terminal in (start, end):
-            if split_terminal(terminal)[0] not in sheet.part_by_id:
-                raise EditError(f"There is no part for the terminal {terminal}.")
+            part_id, name = split_terminal(terminal)
+            if part_id not in sheet.part_by_id or not has_terminal(sheet.part_by_id[part_id], name):
+                raise EditError(f"There is no terminal {terminal} on this sheet.")
         wire_id = fields.get("id") or fresh_id(sheet, "w")
         rest = {key: value for key, value in fields.items() if key != "id"}
         return msgspec.structs.replace(
@@ -193,16 +194,13 @@ def set_sheet(*, title: str | None = None, mains: Mains | None = None, ambient_c
     return edit
 
 
-_ID = re.compile(r"[^\s.\x00-\x1f\x7f]{1,40}")
-
-
 def rename(old: str, new: str) -> Edit:
     """Give a part or wire a new id; wires follow their parts."""
 
     def edit(sheet: Sheet) -> Sheet:
         if new == old:
             return sheet
-        if not _ID.fullmatch(new):
+        if not is_id(new):
             raise EditError(f"'{new}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1.")
         if new in sheet.part_by_id or new in sheet.wire_by_id:
             raise EditError(f"The id {new} is already in use.")

@@ -19,7 +19,9 @@ Indices = NDArray[np.intp]
 
 def scatter(index: Indices, values: Array, width: int) -> Array:
     """Add ``values`` ``(b, k, c)`` at ``index`` ``(k,)`` into zeros of shape ``(b, width, c)``."""
-    items, _, parts = values.shape
+    items, count, parts = values.shape
+    if not count:
+        return np.zeros((items, width, parts))
     if parts == 1:
         flat = (index + width * np.arange(items)[:, None]).ravel()
         return np.bincount(flat, values.ravel(), items * width).reshape(items, width, 1)

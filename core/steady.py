@@ -22,6 +22,7 @@ from core.linear import LinearSystem, scatter, stamp
 
 MAX_STEPS = 200
 TOLERANCE = 1e-11  # volts of mismatch over rated volts; the last step usually lands below 1e-14
+ROUNDING = 1e-7  # below this a step that gains nothing has met the rounding of an ill-conditioned network
 _LEAST_SHARE = 1e-30  # of rated power: keeps logarithms finite in a heater that carries nothing
 _LEAKAGE_S = 1e-9  # a blocking diode leaks nanoamperes per volt, which also keeps what hangs on it defined
 
@@ -75,10 +76,12 @@ def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
     for count in range(1, MAX_STEPS + 1):
         potentials = step.solve_linear(state)
         mismatch = step.advance(state, potentials)
+        gains = mismatch < 0.9 * previous
         # a tangent step that gains nothing has left its region of trust: go back to chords for a while
-        state.tangent = (mismatch < 0.5) & (mismatch < 0.9 * previous) & step.may_use_tangents
+        state.tangent = (mismatch < 0.5) & gains & step.may_use_tangents
+        settled = (mismatch < TOLERANCE) | ((mismatch < ROUNDING) & ~gains)
         previous = mismatch
-        if mismatch.max(initial=0.0) < TOLERANCE and not step.switch(state, potentials):
+        if settled.all() and not step.switch(state, potentials):
             return step.finish(state, potentials, count)
     raise UnsolvableError("the steady state does not settle", _owners(network))
 

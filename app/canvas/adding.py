@@ -9,7 +9,7 @@ from typing import Any
 
 from PySide6.QtCore import QCoreApplication
 
-from core.catalogue import Catalogue
+from core.catalogue import Catalogue, SearchHit
 from core.errors import QuantityError
 from core.fields import FIELD_DIMENSIONS
 from core.units import Dimension, format_quantity, parse
@@ -205,18 +205,24 @@ def _plain(name: str) -> str:
 
 def _catalogue_offers(text: str, catalogue: Catalogue) -> list[Offer]:
     return [
-        Offer(hit.name, hit.summary, {"kind": hit.kind, **_fields_of(hit.kind, hit.designation, hit.name, catalogue)})
+        Offer(
+            hit.name,
+            hit.summary,
+            {"kind": hit.kind, **_fields_of(hit.kind, hit.designation, hit.name, catalogue)},
+        )
         for hit in catalogue.search(text, _MOST)
     ]
 
 
-def _fields_of(kind: str, designation: str, name: str, catalogue: Catalogue) -> Template:
-    if kind != "relay":
-        return {"type": name if kind == "tube" else designation}
-    relay = catalogue.relay(designation)
+def _template_of(hit: SearchHit, catalogue: Catalogue) -> Template:
+    """A tube keeps the name that was asked for; a relay's figures are written out, as it has no type field."""
+    if hit.kind != "relay":
+        return {"kind": hit.kind, "type": hit.name if hit.kind == "tube" else hit.designation}
+    relay = catalogue.relay(hit.designation)
     if relay is None:
-        return _relay({})
+        return {"kind": hit.kind, **_relay({})}
     return {
+        "kind": hit.kind,
         "coil_v": relay.coil_v,
         "coil_ohm": relay.coil_ohm,
         "pull_in_v": relay.pull_in_v,

@@ -120,7 +120,9 @@ class Board:
     def through(self, rect: Rect) -> set[str]:
         """Wires that run through a rectangle."""
         return {
-            name for name in self._wires.near(rect) if any(crosses(track, rect) for track in self._tracks[name])
+            name
+            for name in self._wires.near(rect)
+            if any(crosses(track, rect) for track in self._tracks[name])
         }
 
     def text_spot(self, wire_id: str, width: float, height: float) -> Point | None:
@@ -167,7 +169,10 @@ class Board:
 
     def _is_free(self, rect: Rect) -> bool:
         return not (
-            self._bodies.near(rect) or self._labels.near(rect) or self._texts.near(rect) or self._wires.near(rect)
+            self._bodies.near(rect)
+            or self._labels.near(rect)
+            or self._texts.near(rect)
+            or self._wires.near(rect)
         )
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 import math
+from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainterPathStroker
@@ -74,7 +75,9 @@ class PartItem(QGraphicsItem):
         path.addRect(_local(self.place, self.place.body))
         return path
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, _widget: QWidget | None = None
+    ) -> None:
         """Paint halo, symbol and dots."""
         try:
             scale = option.levelOfDetailFromTransform(painter.worldTransform())
@@ -86,7 +89,7 @@ class PartItem(QGraphicsItem):
                 painter.setBrush(self.theme.brush("ink"))
                 for x, y in self.dots:
                     painter.drawEllipse(QPointF(x, y), _DOT, _DOT)
-        except Exception:  # noqa: BLE001 - Qt aborts or repeats for ever on an exception from paint()
+        except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             _paint_failure(painter, self._bounds, self.theme, self.place.part.id)
 
     def _paint_halo(self, painter: QPainter, scale: float) -> None:
@@ -106,7 +109,7 @@ def _local(place: Place, rect: tuple[float, float, float, float]) -> QRectF:
 
 
 def _bounds_of(place: Place) -> QRectF:
-    """Room for the symbol, its halo and a label with the longest figures, so that new figures need no new room."""
+    """Room for symbol, halo and a label with the longest figures, so that new figures need no new room."""
     label = _local(place, place.label)
     side = max(_SIDE - label.width() / 2, 0.0)
     body = _local(place, place.body).adjusted(-_MARGIN, -_MARGIN - 8, _MARGIN, _MARGIN)
@@ -165,12 +168,14 @@ class WireItem(QGraphicsItem):
         """A band along the wire, for picking."""
         return self._shape
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, _widget: QWidget | None = None
+    ) -> None:
         """Paint halo, tint, line and text."""
         try:
             scale = option.levelOfDetailFromTransform(painter.worldTransform())
             self._paint(painter, scale)
-        except Exception:  # noqa: BLE001 - Qt aborts or repeats for ever on an exception from paint()
+        except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             _paint_failure(painter, self._bounds, self.theme, self.wire.id)
 
     def _paint(self, painter: QPainter, scale: float) -> None:
@@ -249,7 +254,7 @@ def _twisted(route: Route, trunk: Route, sign: int) -> QPainterPath:
 def _lead(route: Route, until: Point) -> list[Point]:
     """The points of a route before it comes to a point that lies on it."""
     points = [route[0]]
-    for a, b in zip(route, route[1:], strict=False):
+    for a, b in pairwise(route):
         if abs(math.dist(a, until) + math.dist(until, b) - math.dist(a, b)) < 1e-6:
             break
         points.append(b)

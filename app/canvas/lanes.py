@@ -4,7 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from app.canvas.routing import LANE, Point, Rect, Route, Surroundings, Track, crosses, grown, simplified, tracks_of
+from app.canvas.routing import (
+    LANE,
+    Point,
+    Rect,
+    Route,
+    Surroundings,
+    Track,
+    crosses,
+    grown,
+    simplified,
+    tracks_of,
+)
 
 _SHIFTS = tuple(sign * step * LANE for step in range(1, 7) for sign in (1, -1))
 _SIDE = LANE - 1.0

@@ -43,7 +43,9 @@ class Place:
 
     def shifted(self, dx: float, dy: float) -> Place:
         """The same part elsewhere."""
-        return Place(_at(self.part, dx, dy), _moved(self.body, dx, dy), _moved(self.label, dx, dy), self.terminals)
+        return Place(
+            _at(self.part, dx, dy), _moved(self.body, dx, dy), _moved(self.label, dx, dy), self.terminals
+        )
 
 
 def _at(part: AnyPart, dx: float, dy: float) -> AnyPart:
@@ -111,7 +113,9 @@ class Layout:
         for part_id in self.board.parts_near((x - radius, y - radius, x + radius, y + radius)):
             place = self.places[part_id]
             for name, terminal in place.terminals.items():
-                far = ((place.part.at[0] + terminal.x - x) ** 2 + (place.part.at[1] + terminal.y - y) ** 2) ** 0.5
+                far = (
+                    (place.part.at[0] + terminal.x - x) ** 2 + (place.part.at[1] + terminal.y - y) ** 2
+                ) ** 0.5
                 if far <= least:
                     best, least = f"{part_id}.{name}", far
         return best
@@ -190,7 +194,9 @@ class Layout:
         covered: set[str] = set()
         for part_id in part_ids:
             if part_id in self.places:
-                covered |= self.board.through(grown(self.places[part_id].body, -1.0)) - self.wires_on((part_id,))
+                covered |= self.board.through(grown(self.places[part_id].body, -1.0)) - self.wires_on(
+                    (part_id,)
+                )
         return covered
 
     def preview(self, part_ids: Iterable[str], dx: float, dy: float) -> set[str]:
@@ -270,10 +276,10 @@ class Layout:
             )
             return
         same_way = split_terminal(wire.start)[0] == split_terminal(leader.start)[0]
-        start, end = (wire.start, wire.end) if same_way else (wire.end, wire.start)
+        first, last = (wire.start, wire.end) if same_way else (wire.end, wire.start)
         self.followers[wire.id] = leader.id
         self.board.lay_pair(
-            wire.id, leader.id, self.port(start, towards=end), self.port(end, towards=start)
+            wire.id, leader.id, self.port(first, towards=last), self.port(last, towards=first)
         )
 
     def _leader(self, wire: Wire) -> Wire | None:

@@ -85,9 +85,7 @@ def part_looks(
     looks = {}
     for part in sheet.parts:
         look = _look(part, catalogue, point, series)
-        looks[part.id] = PartLook(
-            look.state, look.values, look.kelvin, pins.get(part.id, {}), look.pulled_in
-        )
+        looks[part.id] = PartLook(look.state, look.values, look.kelvin, pins.get(part.id, {}), look.pulled_in)
     return looks
 
 
@@ -202,5 +200,7 @@ def _branch_look(part: AnyPart, branch: BranchPoint) -> PartLook:
         isinstance(part, Fuse) and branch.a > part.rated_a
     ):
         state = "over"
-    second = amps_text(branch.a) if part.kind in ("fuse", "switch", "diode", "capacitor") else watts_text(branch.w)
+    second = (
+        amps_text(branch.a) if part.kind in ("fuse", "switch", "diode", "capacitor") else watts_text(branch.w)
+    )
     return PartLook(state, _GAP.join((volts_text(branch.v), second)), pulled_in=bool(branch.pulled_in))

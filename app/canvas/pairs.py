@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from itertools import pairwise
 
 from app.canvas.routing import Point, Port, Route, length_of, simplified
 
@@ -28,7 +29,7 @@ def trunk_of(line: Route) -> Route | None:
 
 
 def _without_start(line: Route, length: float) -> Route:
-    for at, (a, b) in enumerate(zip(line, line[1:], strict=False)):
+    for at, (a, b) in enumerate(pairwise(line)):
         piece = math.dist(a, b)
         if piece > length:
             share = length / piece
@@ -53,7 +54,7 @@ def waves(trunk: Route, sign: int) -> list[Point]:
     Every straight piece takes a whole number of half twists, so both conductors meet at each corner.
     """
     points: list[Point] = [trunk[0]]
-    for a, b in zip(trunk, trunk[1:], strict=False):
+    for a, b in pairwise(trunk):
         halves = max(round(math.dist(a, b) / (PITCH / 2)), 1)
         points.extend(_wave(a, b, halves, sign))
         if halves % 2:

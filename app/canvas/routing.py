@@ -12,6 +12,7 @@ import math
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import NamedTuple
 
 Point = tuple[float, float]
@@ -79,7 +80,7 @@ class Surroundings:
 def tracks_of(route: Sequence[Point]) -> list[Track]:
     """The straight pieces of a route."""
     pieces = []
-    for (ax, ay), (bx, by) in zip(route, route[1:], strict=False):
+    for (ax, ay), (bx, by) in pairwise(route):
         if abs(ay - by) <= abs(ax - bx):
             pieces.append(Track(True, ay, min(ax, bx), max(ax, bx)))
         else:
@@ -89,7 +90,7 @@ def tracks_of(route: Sequence[Point]) -> list[Track]:
 
 def length_of(route: Sequence[Point]) -> float:
     """Length of a route in sheet units."""
-    return sum(math.dist(a, b) for a, b in zip(route, route[1:], strict=False))
+    return sum(math.dist(a, b) for a, b in pairwise(route))
 
 
 def grown(rect: Rect, by: float) -> Rect:
@@ -101,8 +102,16 @@ def crosses(track: Track, rect: Rect) -> bool:
     """Whether a straight piece runs through the inside of a rectangle."""
     left, top, right, bottom = rect
     if track.level:
-        return top + _TOUCH < track.at < bottom - _TOUCH and track.low < right - _TOUCH and track.high > left + _TOUCH
-    return left + _TOUCH < track.at < right - _TOUCH and track.low < bottom - _TOUCH and track.high > top + _TOUCH
+        return (
+            top + _TOUCH < track.at < bottom - _TOUCH
+            and track.low < right - _TOUCH
+            and track.high > left + _TOUCH
+        )
+    return (
+        left + _TOUCH < track.at < right - _TOUCH
+        and track.low < bottom - _TOUCH
+        and track.high > top + _TOUCH
+    )
 
 
 def simplified(points: Iterable[Point]) -> Route:
@@ -140,7 +149,7 @@ def route(start: Port, end: Port, around: Surroundings, within: Rect | None = No
 
 
 def plain_route(start: Port, end: Port) -> Route:
-    """The simplest route that minds nothing in its way; the last resort between parts on top of each other."""
+    """The simplest route, minding nothing in its way; the last resort for parts on top of each other."""
     (sx, sy), (ex, ey) = start.exit, end.exit
     corner = (ex, sy) if start.is_level else (sx, ey)
     return simplified((start.point, (sx, sy), corner, (ex, ey), end.point))
@@ -177,21 +186,21 @@ class _Grid:
         self.xs = xs
         self.ys = ys
         # rates are what a unit of length costs beyond itself, tolls what passing costs
-        self.level = [[b - a for a, b in zip(xs, xs[1:], strict=False)] for _ in ys]
-        self.upright = [[b - a for a, b in zip(ys, ys[1:], strict=False)] for _ in xs]
+        self.level = [[b - a for a, b in pairwise(xs)] for _ in ys]
+        self.upright = [[b - a for a, b in pairwise(ys)] for _ in xs]
 
     def mark(self, rect: Rect, rate: float) -> None:
         """Make every piece inside a rectangle dearer by ``rate`` per unit."""
         left, top, right, bottom = rect
-        _mark(self.level, self.ys, self.xs, (top, bottom), (left, right), rate)
-        _mark(self.upright, self.xs, self.ys, (left, right), (top, bottom), rate)
+        _mark(self.level, (self.ys, self.xs), (top, bottom), (left, right), rate)
+        _mark(self.upright, (self.xs, self.ys), (left, right), (top, bottom), rate)
 
     def mind_track(self, track: Track) -> None:
         """Make it dear to lie on another wire and a little dear to cross it."""
         along, over = (self.level, self.upright) if track.level else (self.upright, self.level)
         rows, columns = (self.ys, self.xs) if track.level else (self.xs, self.ys)
         near = (track.at - LANE + 1, track.at + LANE - 1)
-        _mark(along, rows, columns, near, (track.low, track.high), _OVERLAP)
+        _mark(along, (rows, columns), near, (track.low, track.high), _OVERLAP)
         cell = bisect_left(rows, track.at) - 1
         if 0 <= cell < len(rows) - 1 and rows[cell + 1] > track.at:
             for at in range(bisect_right(columns, track.low), bisect_left(columns, track.high)):
@@ -203,7 +212,9 @@ class _Grid:
         width = len(xs)
         goal_x, goal_y = bisect_left(xs, end.exit[0]), bisect_left(ys, end.exit[1])
         goal = ((goal_y * width + goal_x) << 1) | end.is_level
-        first = ((bisect_left(ys, start.exit[1]) * width + bisect_left(xs, start.exit[0])) << 1) | start.is_level
+        first = (
+            (bisect_left(ys, start.exit[1]) * width + bisect_left(xs, start.exit[0])) << 1
+        ) | start.is_level
         best: dict[int, float] = {first: 0.0}
         came: dict[int, int] = {}
         queue: list[tuple[float, int, int]] = [(0.0, 0, first)]
@@ -272,13 +283,13 @@ class _Grid:
 
 def _mark(
     costs: list[list[float]],
-    rows: list[float],
-    columns: list[float],
+    lines: tuple[list[float], list[float]],
     across: tuple[float, float],
     along: tuple[float, float],
     rate: float,
 ) -> None:
     """Raise the cost of pieces whose row is inside ``across`` and which overlap ``along``."""
+    rows, columns = lines
     first = max(bisect_right(columns, along[0] + _TOUCH) - 1, 0)
     last = min(bisect_left(columns, along[1] - _TOUCH), len(columns) - 1)
     if first >= last:

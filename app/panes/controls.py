@@ -23,6 +23,20 @@ def paint_focus_ring(painter: QPainter, rect: QRectF, theme: Theme, radius: floa
     painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), radius, radius)
 
 
+def scroll_bar_style(theme: Theme) -> str:
+    """A style sheet for slim scroll bars that keep out of the way of what they scroll."""
+    return f"""
+    QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; border: none; }}
+    QScrollBar:horizontal {{ background: transparent; height: 10px; margin: 0; border: none; }}
+    QScrollBar::handle {{ background: {theme.faint}; border-radius: 3px; }}
+    QScrollBar::handle:vertical {{ min-height: 24px; margin: 1px 2px; }}
+    QScrollBar::handle:horizontal {{ min-width: 24px; margin: 2px 1px; }}
+    QScrollBar::handle:hover {{ background: {theme.edge}; }}
+    QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; border: none; }}
+    QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    """
+
+
 class _Themed(QAbstractButton):
     """A button that paints itself and shows its focus ring only to those who use the keyboard."""
 
@@ -159,6 +173,7 @@ class FlatTabs(QTabBar):
     ) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._ring = False
         self.setAccessibleName(name)
         self.setDrawBase(False)
         self.setExpanding(False)
@@ -173,6 +188,16 @@ class FlatTabs(QTabBar):
         self._theme = theme
         self.updateGeometry()
         self.update()
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show the ring when the focus came by keyboard."""
+        self._ring = event.reason() in _KEYBOARD
+        super().focusInEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Moving by keyboard shows where it is."""
+        self._ring = True
+        super().keyPressEvent(event)
 
     def tabSizeHint(self, index: int) -> QSize:
         """Room for the word at its boldest."""
@@ -197,6 +222,6 @@ class FlatTabs(QTabBar):
                 painter.setPen(theme.pen("accent", 2))
                 low = rect.bottom() - 1
                 painter.drawLine(QPointF(rect.left() + 9, low), QPointF(rect.right() - 9, low))
-                if self.hasFocus():
+                if self._ring and self.hasFocus():
                     paint_focus_ring(painter, rect.adjusted(1, 2, -1, -4), theme)
         painter.end()

@@ -1,4 +1,4 @@
-"""Widgets for one field of a form: a line to type in, a choice, or a tick box, with a place for a complaint."""
+"""One field of a form on screen: a line to type in, a choice, or a tick box, with room for a complaint."""
 
 from __future__ import annotations
 
@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QSizePolicy,
     QWidget,
 )
 
@@ -22,7 +21,6 @@ from app.theme import Theme
 from core.catalogue import Catalogue
 
 LABEL_WIDTH = 136
-_WIDEST_EDITOR = 210
 
 
 class TypeCompleter(QCompleter):
@@ -89,11 +87,9 @@ class FieldRow(QWidget):
         if self.field.role == "choice":
             combo = QComboBox(self)
             combo.addItems(list(self.field.choices))
-            combo.setMaximumWidth(_WIDEST_EDITOR)
             combo.textActivated.connect(lambda text: self.committed.emit(self.field.name, text))
             return combo
         line = QLineEdit(self)
-        line.setMaximumWidth(_WIDEST_EDITOR)
         line.editingFinished.connect(self.commit)
         line.installEventFilter(self)
         return line
@@ -113,7 +109,6 @@ class FieldRow(QWidget):
         grid.addWidget(self.editor, 0, 1)
         grid.addWidget(self._complaint, 1, 1)
         self._complaint.hide()
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
@@ -127,13 +122,12 @@ class FieldRow(QWidget):
     def _show_border(self) -> None:
         if isinstance(self.editor, QLineEdit):
             theme = self._theme
-            edge = theme.over if self._refused else theme.edge
+            still, busy = (theme.over, theme.over) if self._refused else (theme.edge, theme.accent)
             width = 2 if self._refused else 1
             self.editor.setStyleSheet(
-                f"QLineEdit {{ background: {theme.surface}; color: {theme.ink}; border: {width}px solid {edge};"
-                f" border-radius: 4px; padding: 2px {6 - width}px; }}"
-                f"QLineEdit:focus {{ border: 2px solid {theme.over if self._refused else theme.accent};"
-                " padding: 1px 4px; }"
+                f"QLineEdit {{ background: {theme.surface}; color: {theme.ink}; border-radius: 4px;"
+                f" border: {width}px solid {still}; padding: {3 - width}px {6 - width}px; }}"
+                f"QLineEdit:focus {{ border: 2px solid {busy}; padding: 1px 4px; }}"
             )
 
     def complete_from(self, catalogue: Catalogue, kind: str) -> None:
@@ -159,7 +153,7 @@ class FieldRow(QWidget):
         return self._refused
 
     def show_field(self, field: Field) -> None:
-        """Show the sheet's value; what is being typed or was refused is left alone while the value is the same."""
+        """Show the sheet's value; what is being typed or was refused stays while the value is the same."""
         same = field.text == self.field.text
         busy = self.is_pending and (self.editor.hasFocus() or self._refused)
         self.field = field

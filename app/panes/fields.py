@@ -15,7 +15,7 @@ from PySide6.QtCore import QCoreApplication
 from app.panes.defaults import stand_in
 from app.panes.figures import exact_text
 from app.panes.gauge import parse_gauge
-from app.panes.words import gauge_text, kind_word
+from app.panes.words import gauge_text, kind_word, length_text
 from core import edits
 from core.catalogue import Catalogue
 from core.edits import Edit
@@ -84,7 +84,6 @@ def _id_field(subject: str) -> Field:
 
 
 def _wire_form(wire: Wire) -> Form:
-    length = "" if wire.length_m is None else exact_text(wire.length_m, Dimension.METRES)
     strap = QCoreApplication.translate("fields", "none (ideal strap)")
     plain = QCoreApplication.translate("fields", "not given")
     translate = QCoreApplication.translate
@@ -93,7 +92,7 @@ def _wire_form(wire: Wire) -> Form:
         Field("start", translate("fields", "from"), "text", wire.start, required=True),
         Field("end", translate("fields", "to"), "text", wire.end, required=True),
         Field("gauge", translate("fields", "gauge"), "gauge", gauge_text(wire), strap),
-        Field("length_m", field_label("length_m"), "number", length, strap, Dimension.METRES),
+        Field("length_m", field_label("length_m"), "number", length_text(wire), strap, Dimension.METRES),
         Field("colour", translate("fields", "colour"), "text", wire.colour or "", plain),
         Field("twist", translate("fields", "twisted pair"), "text", wire.twist or "", plain),
     )
@@ -104,7 +103,7 @@ def _part_form(sheet: Sheet, catalogue: Catalogue, part: AnyPart) -> Form:
     hints = get_type_hints(type(part))
     fields = [_id_field(part.id)]
     for info in msgspec.structs.fields(type(part)):
-        if info.name not in ("id", "at", "turn"):
+        if info.name not in ("id", "at", "turn") and not _pointless(catalogue, part, info.name):
             fields.append(_part_field(sheet, catalogue, part, info, hints[info.name]))
     place = ", ".join(exact_text(number, Dimension.NUMBER) for number in part.at)
     fields.append(Field("at", field_label("at"), "place", place, required=True))
@@ -113,6 +112,14 @@ def _part_form(sheet: Sheet, catalogue: Catalogue, part: AnyPart) -> Form:
     fields.append(Field("turn", turn, "choice", str(part.turn), choices=turns))
     heading = f"{kind_word(part.kind)} {part.id}"
     return Form(part.id, heading[0].upper() + heading[1:], part.kind, tuple(fields))
+
+
+def _pointless(catalogue: Catalogue, part: AnyPart, name: str) -> bool:
+    """Whether a field means nothing here: one rating cannot override that of several heater sections."""
+    if name not in ("rated_v", "rated_a") or not isinstance(part, Tube) or getattr(part, name) is not None:
+        return False
+    found = catalogue.tube(part.type)
+    return found is not None and len(found.sections) > 1
 
 
 def _part_field(sheet: Sheet, catalogue: Catalogue, part: AnyPart, info: Any, hint: Any) -> Field:

@@ -4,12 +4,32 @@ from __future__ import annotations
 
 import math
 
+from app.canvas.looks import amps_text, volts_text, watts_text
 from core.errors import QuantityError
-from core.units import MINUS, Dimension, format_number, format_quantity, parse
+from core.units import MINUS, THIN_SPACE, Dimension, format_number, format_quantity, parse
 
 UNKNOWN = "…"
 NOTHING = "–"
 _MOST_DECIMALS = 3
+
+
+def volts_figure(volts: float) -> str:
+    """Volts for a column, rounded as on the drawing."""
+    return _bare(volts_text(volts))
+
+
+def amps_figure(amps: float) -> str:
+    """Amperes for a column, rounded as on the drawing."""
+    return _bare(amps_text(amps))
+
+
+def watts_figure(watts: float) -> str:
+    """Watts for a column, rounded as on the drawing."""
+    return _bare(watts_text(watts))
+
+
+def _bare(text: str) -> str:
+    return text.partition(THIN_SPACE)[0]
 
 
 def figure(value: float | None, digits: int = 3) -> str:

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from app.document import Document
 from app.panes.card_delegate import CardDelegate
+from app.panes.controls import scroll_bar_style
 from app.panes.finding_cards import cards, conditions_in, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.selection import Selection
@@ -130,6 +131,7 @@ class FindingsPane(QWidget):
         colours = palette(theme)
         colours.setColor(colours.ColorRole.Base, theme.colour("chrome"))
         self.list.setPalette(colours)
+        self.list.setStyleSheet(scroll_bar_style(theme))
         self.summary.setFont(theme.font(12))
         self.filter.setFont(theme.font(12))
         self.list.scheduleDelayedItemsLayout()

@@ -23,6 +23,7 @@ from core.errors import HeaterloomError
 OWNER_ROLE = Qt.ItemDataRole.UserRole + 1
 SORT_ROLE = Qt.ItemDataRole.UserRole + 2
 STATE_ROLE = Qt.ItemDataRole.UserRole + 3
+SAMPLE_ROLE = Qt.ItemDataRole.UserRole + 4
 AnyIndex = QModelIndex | QPersistentModelIndex
 SortKey = tuple[int, float, str]
 
@@ -47,12 +48,21 @@ class Row:
 
 @dataclass(frozen=True)
 class Column:
-    """One column: its heading, a longer name for it, and how its cells are edited, if they can be."""
+    """One column: its heading, a longer name where that is short, and how its cells are edited, if at all.
+
+    ``sample`` is a text that every cell of the column is wide enough for.
+    """
 
     title: str
-    name: str
+    long_name: str = ""
     numeric: bool = False
+    sample: str = ""
     edit: Callable[[str, str], None] | None = None
+
+    @property
+    def name(self) -> str:
+        """The heading in full words."""
+        return self.long_name or self.title
 
 
 class RowsModel(QAbstractTableModel):
@@ -116,6 +126,8 @@ class RowsModel(QAbstractTableModel):
         if orientation != Qt.Orientation.Horizontal or not 0 <= section < len(self._columns):
             return None
         column = self._columns[section]
+        if role == SAMPLE_ROLE:
+            return column.sample
         if role == Qt.ItemDataRole.DisplayRole:
             return column.title
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
@@ -150,7 +162,7 @@ class RowsModel(QAbstractTableModel):
 
 
 class RowsProxy(QSortFilterProxyModel):
-    """Sorts rows by their sort keys, so that numbers sort as numbers and blanks come last."""
+    """Sorts rows by their sort keys, so that numbers sort as numbers and V2 comes before V10."""
 
     def lessThan(self, left: AnyIndex, right: AnyIndex) -> bool:
         """Whether the left cell comes before the right one."""

@@ -1,4 +1,4 @@
-"""Properties of what is selected: every field of one part or wire, or of the sheet where nothing is selected."""
+"""Properties of what is selected: every field of one part or wire, or of the sheet itself."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVB
 from app.document import Document
 from app.panes.about import AboutPart, plain_label
 from app.panes.checked import apply_checked, rename_checked
+from app.panes.controls import scroll_bar_style
 from app.panes.field_rows import FieldRow
 from app.panes.fields import SHEET, Field, Form, edit_of, form_of, undo_text
 from app.selection import Selection
@@ -55,6 +56,7 @@ class PropertiesPane(QWidget):
         self.area.setWidgetResizable(True)
         self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.area.verticalScrollBar().setStyleSheet(scroll_bar_style(self._theme))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(4, 2, 0, 0)
         layout.setSpacing(6)
@@ -65,11 +67,12 @@ class PropertiesPane(QWidget):
         """Take another look."""
         self._theme = theme
         self.heading.setFont(theme.font(13, bold=True))
+        self.area.verticalScrollBar().setStyleSheet(scroll_bar_style(theme))
         self._shape = ()
         self.refresh()
 
     def refresh(self) -> None:
-        """Show the sheet's values; rows are kept, with what is being typed, while the form has the same fields."""
+        """Show the sheet's values; rows and what is typed in them stay while the fields are the same."""
         ids = self._selection.ids
         subject = next(iter(ids)) if len(ids) == 1 else SHEET
         form = None if len(ids) > 1 else form_of(self._document.sheet, self._document.catalogue, subject)
@@ -102,6 +105,7 @@ class PropertiesPane(QWidget):
         self.refresh()
 
     def _rebuild(self) -> None:
+        focused = next((name for name, row in self.rows.items() if row.editor.hasFocus()), None)
         self.rows = {}
         self.about = None
         content = QWidget()
@@ -119,6 +123,8 @@ class PropertiesPane(QWidget):
             old.hide()
             old.deleteLater()
         self.area.setWidget(content)
+        if focused in self.rows:
+            self.rows[focused].editor.setFocus()
         self.heading_changed.emit(self.heading.text())
 
     def _build_form(self, form: Form, layout: QVBoxLayout) -> None:

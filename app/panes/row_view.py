@@ -85,7 +85,8 @@ class RowDelegate(QStyledItemDelegate):
 class RowView(QTableView):
     """Shows a table of rows.
 
-    ``picked`` carries the ids of the rows the user selects; ``activated_ids`` comes for a double click or Return.
+    ``picked`` carries the ids of the rows that the user selects, ``activated_ids`` those of a double click or
+    Return.
     """
 
     activated_ids = Signal(object)

@@ -10,13 +10,22 @@ import re
 from collections.abc import Iterable
 
 from app.canvas.look import State
-from app.panes.figures import NOTHING, UNKNOWN, figure, signed_percent
-from app.panes.heater_state import STATE_ORDER, heater_state
+from app.panes.figures import (
+    NOTHING,
+    UNKNOWN,
+    amps_figure,
+    figure,
+    signed_percent,
+    volts_figure,
+    watts_figure,
+)
+from app.panes.heater_state import STATE_ORDER, heater_state, in_string
 from app.panes.models import Cell, Row, SortKey
 from app.panes.words import gauge_text, kind_word, length_text, rating_text
 from core.catalogue import Catalogue
 from core.results import HeaterPoint, OperatingPoint
 from core.sheet import AnyPart, Lamp, Sheet, Tube
+from core.units import format_number
 
 SUPPLY_KINDS = ("winding", "dc_supply", "battery", "mains_feed", "rectified_supply")
 
@@ -47,14 +56,25 @@ def _state_cell(state: State) -> Cell:
     return Cell("", (0, float(STATE_ORDER.index(state)), ""), state)
 
 
-def heater_rows(sheet: Sheet, catalogue: Catalogue, point: OperatingPoint | None) -> tuple[Row, ...]:
+def heater_rows(
+    sheet: Sheet,
+    catalogue: Catalogue,
+    point: OperatingPoint | None,
+    strings: tuple[tuple[str, ...], ...] = (),
+) -> tuple[Row, ...]:
     """One row a heater section: mark, id, type, section, volts, per cent, amps, watts, temperatures."""
     rows: list[Row] = []
     for part in sheet.parts:
         if isinstance(part, Tube | Lamp):
             solved = {heater.pins: heater for heater in point.heaters.get(part.id, ())} if point else {}
             for pins in _sections(part, catalogue, tuple(solved)):
-                rows.append(_heater_row(part, catalogue, pins, solved.get(pins), point is None))
+                heater = solved.get(pins)
+                state: State = "stale" if point is None else "none"
+                if point is not None and heater is not None:
+                    found = catalogue.tube(part.type) if isinstance(part, Tube) else None
+                    state = heater_state(heater, found, in_string(heater, strings))
+                    state = "cold" if point.condition.cold else state
+                rows.append(_heater_row(part, pins, heater, state))
     return tuple(rows)
 
 
@@ -67,28 +87,25 @@ def _sections(part: Tube | Lamp, catalogue: Catalogue, solved: tuple[str, ...]) 
     return tuple(section.name for section in found.sections) if found is not None else ("",)
 
 
-def _heater_row(
-    part: Tube | Lamp, catalogue: Catalogue, pins: str, heater: HeaterPoint | None, stale: bool
-) -> Row:
-    found = catalogue.tube(part.type) if isinstance(part, Tube) else None
-    head = (text_cell(part.id), text_cell(rating_text(part)), text_cell(pins))
-    if stale:
-        cells = (_state_cell("stale"), *head, *_pending(6))
+def _heater_row(part: Tube | Lamp, pins: str, heater: HeaterPoint | None, state: State) -> Row:
+    head = (_state_cell(state), text_cell(part.id), text_cell(rating_text(part)), text_cell(pins))
+    if state == "stale":
+        cells = _pending(6)
     elif heater is None:
-        cells = (_state_cell("none"), *head, *(number_cell(None),) * 6)
+        cells = (number_cell(None),) * 6
     else:
-        cells = (_state_cell(heater_state(heater, found)), *head, *_heater_cells(heater))
-    return Row(f"{part.id}:{pins}", part.id, cells)
+        cells = _heater_cells(heater)
+    return Row(f"{part.id}:{pins}", part.id, (*head, *cells))
 
 
 def _heater_cells(heater: HeaterPoint) -> tuple[Cell, ...]:
     return (
-        number_cell(heater.v),
+        number_cell(heater.v, volts_figure(heater.v)),
         number_cell(heater.deviation_pct, signed_percent(heater.deviation_pct)),
-        number_cell(heater.a),
-        number_cell(heater.w),
-        number_cell(heater.heater_k, figure(heater.heater_k, 4)),
-        number_cell(heater.cathode_k, figure(heater.cathode_k, 4)),
+        number_cell(heater.a, amps_figure(heater.a)),
+        number_cell(heater.w, watts_figure(heater.w)),
+        number_cell(heater.heater_k, format_number(heater.heater_k, 0)),
+        number_cell(heater.cathode_k, format_number(heater.cathode_k, 0)),
     )
 
 
@@ -108,10 +125,10 @@ def supply_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
             load = supply.load_pct
             shown = None if load is None else figure(load)
             cells = (
-                number_cell(supply.v),
-                number_cell(supply.a),
+                number_cell(supply.v, volts_figure(supply.v)),
+                number_cell(supply.a, amps_figure(supply.a)),
                 number_cell(load, shown),
-                number_cell(supply.w),
+                number_cell(supply.w, watts_figure(supply.w)),
             )
         rows.append(Row(part.id, part.id, (*head, *cells)))
     return tuple(rows)
@@ -152,6 +169,10 @@ def wire_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
             cells = (number_cell(None),) * 3
         else:
             drop_mv = 1000 * abs(branch.v)
-            cells = (number_cell(branch.a), number_cell(drop_mv), number_cell(branch.w))
+            cells = (
+                number_cell(branch.a, amps_figure(branch.a)),
+                number_cell(drop_mv),
+                number_cell(branch.w, watts_figure(branch.w)),
+            )
         rows.append(Row(wire.id, wire.id, (*head, *cells)))
     return tuple(rows)

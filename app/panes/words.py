@@ -7,7 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from app.panes.figures import exact_text
 from core.catalogue.types import Status
 from core.sheet import AnyPart, Lamp, RectifiedSupply, Switch, Thermistor, Tube, Winding, Wire
-from core.units import FIELD_DIMENSIONS, THIN_SPACE, Dimension
+from core.units import FIELD_DIMENSIONS, THIN_SPACE, Dimension, format_number
 
 
 def kind_word(kind: str) -> str:
@@ -85,5 +85,11 @@ def gauge_text(wire: Wire) -> str:
 
 
 def length_text(wire: Wire) -> str:
-    """A wire's length, empty where none is given."""
-    return "" if wire.length_m is None else exact_text(wire.length_m, Dimension.METRES)
+    """A wire's length in metres, as on the drawing; empty where none is given."""
+    if wire.length_m is None:
+        return ""
+    texts = (format_number(wire.length_m, decimals) for decimals in range(2, 7))
+    exact = next((text for text in texts if float(text) == wire.length_m), None)
+    if exact is None:
+        return exact_text(wire.length_m, Dimension.METRES)
+    return f"{exact}{THIN_SPACE}m"

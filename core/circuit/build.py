@@ -26,9 +26,11 @@ class Island:
     terminals: tuple[str, ...]
 
     @cached_property
-    def key(self) -> int:
-        """Hash of the content, computed once."""
+    def _hash(self) -> int:
         return hash((self.branches, self.terminals))
+
+    def __hash__(self) -> int:
+        return self._hash
 
     @cached_property
     def sources(self) -> tuple[Branch, ...]:

@@ -1,8 +1,10 @@
-"""Random sheets for the property tests of the model."""
+"""Sheet files and random sheets for the tests of the model."""
 
 from __future__ import annotations
 
+import json
 import types
+from collections.abc import Callable
 from typing import Any, Literal, Union, get_args, get_origin
 
 import msgspec
@@ -10,7 +12,9 @@ import pytest
 from hypothesis import strategies as st
 
 from core.checks import FARTHEST, RANGES, SMALLEST, Range
+from core.errors import SheetError
 from core.sheet import AnyPart, DcSupply, Lamp, Mains, Relay, Sheet, Thermistor, Wire
+from core.storage import load
 from core.terminals import LARGEST_PIN, terminal_names
 
 TEXTS = st.text(st.characters(exclude_categories=["Cs"]), max_size=12)
@@ -97,3 +101,45 @@ def random_sheets(draw: st.DrawFn) -> Sheet:
 def sheets() -> st.SearchStrategy[Sheet]:
     """The strategy of random sheets, to draw from with ``data.draw``."""
     return random_sheets()
+
+
+def make_file(**content: Any) -> bytes:
+    """The bytes of a sheet file with this content."""
+    return json.dumps({"format": "heaterloom-sheet", "version": 1, **content}).encode()
+
+
+def find_refusals(data: bytes) -> dict[str, str]:
+    """Message by place of a file that must be refused."""
+    with pytest.raises(SheetError) as caught:
+        load(data, "test.heaterloom")
+    assert str(caught.value)
+    return {problem.place: problem.message for problem in caught.value.problems}
+
+
+@pytest.fixture(scope="session")
+def file_with() -> Callable[..., bytes]:
+    """Makes a sheet file of the given content."""
+    return make_file
+
+
+@pytest.fixture(scope="session")
+def problems_of() -> Callable[[bytes], dict[str, str]]:
+    """Says why a file is refused."""
+    return find_refusals
+
+
+@pytest.fixture(scope="session")
+def problems_of_part() -> Callable[..., dict[str, str]]:
+    """Says why a file is refused whose only part, X1, has the given fields."""
+    return lambda **fields: find_refusals(make_file(parts=[{"id": "X1", **fields}]))
+
+
+@pytest.fixture(scope="session")
+def problems_of_wire() -> Callable[..., dict[str, str]]:
+    """Says why a file is refused whose only wire, from V1.4 to T1.a, has the given fields."""
+    parts = [
+        {"id": "V1", "kind": "tube", "type": "ECC83"},
+        {"id": "T1", "kind": "winding", "rated_v": 6.3, "rated_a": 1},
+    ]
+    wire = {"id": "w1", "from": "V1.4", "to": "T1.a"}
+    return lambda **fields: find_refusals(make_file(parts=parts, wires=[{**wire, **fields}]))

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import os
 import random
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -83,7 +84,7 @@ DAMAGES = (flip, overwrite, truncate, cut, repeat, insert, change_digit)
 
 
 @pytest.mark.parametrize("damage", DAMAGES)
-def test_a_damaged_file_is_read_or_refused(damage) -> None:
+def test_a_damaged_file_is_read_or_refused(damage: Callable[[bytes, random.Random], bytes]) -> None:
     rng = random.Random(f"heaterloom {damage.__name__}")
     refused = 0
     for _ in range(ROUNDS // len(DAMAGES)):

@@ -35,11 +35,12 @@ class Pin:
     ring: float = RING
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Base:
     """A socket: its pins in clockwise order and the mark that shows which way round it is.
 
-    ``is_known`` is False for the generic circle, whose pins stand in no true place.
+    ``is_known`` is False for the generic circle, whose pins stand in no true place. A base equals only
+    itself: there is one object for each.
     """
 
     name: str

@@ -8,13 +8,14 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath, QPen, QStaticText
 
 from app.canvas.look import PartLook
 from app.canvas.symbols.bases import OUTLINE, Base, Mark, Pin, angle_of, place, socket_for
-from app.canvas.symbols.drawing import circle, draw_text, joined, path, rectangle
+from app.canvas.symbols.drawing import circle, draw_text, joined, path, rectangle, static_text
 from app.canvas.symbols.geometry import Box, Point, Terminal, turn_point
 from app.canvas.symbols.glow import glow
+from app.canvas.symbols.heater import heater_paths
 from app.theme import Theme
 from core.catalogue.types import TubeType
 from core.sheet import Tube
@@ -185,83 +186,6 @@ def _pin_shape(base: Base, pin: Pin) -> QPainterPath:
     )
 
 
-@lru_cache(maxsize=1024)
-def heater_paths(base: Base, sections: tuple[tuple[str, str], ...], direct: bool) -> HeaterPaths:
-    """The heater of an unturned socket: one path a section, and the leads of taps."""
-    if len(sections) == 2:
-        shared = set(sections[0]) & set(sections[1])
-        if len(shared) == 1:
-            return _tapped(base, sections, shared.pop())
-    paths = []
-    for first, second in sections:
-        a, b = base.pin(first), base.pin(second)
-        if a is not None and b is not None:
-            paths.append(_hairpin((a.x, a.y), (b.x, b.y), direct))
-    return HeaterPaths(tuple(paths), QPainterPath(), None)
-
-
-@dataclass(frozen=True, eq=False)
-class HeaterPaths:
-    """A path for each section in turn, the lead of the tap, and the point where the tap joins."""
-
-    sections: tuple[QPainterPath, ...]
-    tap: QPainterPath
-    joint: Point | None
-
-
-def _hairpin(a: Point, b: Point, direct: bool) -> QPainterPath:
-    """The heater between two pins: in from the one, round a narrow bend, out to the other."""
-    inward = -(a[0] + b[0]), -(a[1] + b[1])
-    length = math.hypot(*inward)
-    across = b[0] - a[0], b[1] - a[1]
-    span = math.hypot(*across) or 1.0
-    if length < 8.0:
-        inward, length = (-across[1], across[0]), span
-    inward = inward[0] / length, inward[1] / length
-    across = across[0] / span, across[1] / span
-    middle = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2
-    deep = max(15.0, min(34.0, 1.05 * math.hypot(*middle) + 6.0))
-    apex = middle[0] + inward[0] * deep, middle[1] + inward[1] * deep
-    result = QPainterPath(QPointF(*a))
-    if direct:
-        result.lineTo(*apex)
-        result.lineTo(*b)
-        return result
-    half = min(5.0, span / 4)
-    neck = apex[0] - inward[0] * half, apex[1] - inward[1] * half
-    left = neck[0] - across[0] * half, neck[1] - across[1] * half
-    right = neck[0] + across[0] * half, neck[1] + across[1] * half
-    result.lineTo(*left)
-    bend = inward[0] * half * 1.33, inward[1] * half * 1.33
-    result.cubicTo(left[0] + bend[0], left[1] + bend[1], right[0] + bend[0], right[1] + bend[1], *right)
-    result.lineTo(*b)
-    return result
-
-
-def _tapped(base: Base, sections: tuple[tuple[str, str], ...], tap: str) -> HeaterPaths:
-    """Two sections that meet at a tap: each runs from its own pin to one joint, the tap lead to the third."""
-    tap_pin = base.pin(tap)
-    ends = [base.pin(a if b == tap else b) for a, b in sections]
-    if tap_pin is None or None in ends:
-        return HeaterPaths((), QPainterPath(), None)
-    joint = tap_pin.x * 0.34, tap_pin.y * 0.34
-    others = [(end.x, end.y) for end in ends if end is not None]
-    paths = tuple(_bowed(end, joint, others[1 - index]) for index, end in enumerate(others))
-    return HeaterPaths(paths, path((joint, (tap_pin.x, tap_pin.y))), joint)
-
-
-def _bowed(start: Point, end: Point, other: Point) -> QPainterPath:
-    """A curve from ``start`` to ``end`` that bows away from ``other``."""
-    middle = (start[0] + end[0]) / 2, (start[1] + end[1]) / 2
-    side = end[1] - start[1], start[0] - end[0]
-    length = math.hypot(*side) or 1.0
-    away = (middle[0] - other[0]) * side[0] + (middle[1] - other[1]) * side[1]
-    bow = math.copysign(9.0, away) / length
-    result = QPainterPath(QPointF(*start))
-    result.quadTo(middle[0] + side[0] * bow, middle[1] + side[1] * bow, *end)
-    return result
-
-
 def paint_socket(
     painter: QPainter, part: Tube, kind: TubeType | None, look: PartLook, theme: Theme, scale: float
 ) -> None:
@@ -323,17 +247,47 @@ def _paint_numbers(
     *,
     with_values: bool,
 ) -> None:
-    in_line = socket_of(kind).is_line
-    ends = tube_terminals(part, kind)
-    for terminal, number in zip(ends, number_places(ends, in_line), strict=True):
-        if terminal.heater:
-            draw_text(painter, theme, number, terminal.name, 9, bold=True)
-        else:
-            draw_text(painter, theme, number, terminal.name, 8, role="soft")
-        value = look.pin_values.get(terminal.name)
-        if value and with_values:
-            at, align = _value_place(terminal, number, in_line)
-            draw_text(painter, theme, at, value, 7, role="soft", align=align)
+    base, heater_pins = socket_of(kind), () if kind is None else kind.heater_pins
+    for group in _number_texts(base, heater_pins, part.turn, theme):
+        painter.setFont(group.font)
+        painter.setPen(group.colour)
+        for corner, laid in group.texts:
+            painter.drawStaticText(corner, laid)
+    if not (with_values and look.pin_values):
+        return
+    ends = socket_terminals(base, heater_pins, part.turn)
+    for terminal, number in zip(ends, number_places(ends, base.is_line), strict=True):
+        value = look.pin_values.get(terminal.name, "")
+        at, align = _value_place(terminal, number, base.is_line)
+        draw_text(painter, theme, at, value, 7, role="soft", align=align)
+
+
+@dataclass(frozen=True, eq=False)
+class _Numbers:
+    """Numbers of one font and colour, laid out, with the corners where they start."""
+
+    font: QFont
+    colour: QColor
+    texts: tuple[tuple[QPointF, QStaticText], ...]
+
+
+@lru_cache(maxsize=512)
+def _number_texts(
+    base: Base, heater_pins: tuple[str, ...], turn: int, theme: Theme
+) -> tuple[_Numbers, _Numbers]:
+    """The numbers of the heater pins and those of the other pins."""
+    ends = socket_terminals(base, heater_pins, turn)
+    placed = tuple(zip(ends, number_places(ends, base.is_line), strict=True))
+
+    def group(hot: bool, px: float, role: str) -> _Numbers:
+        texts = []
+        for terminal, (x, y) in placed:
+            if terminal.heater is hot:
+                laid, width, height = static_text(terminal.name, px, hot, theme)
+                texts.append((QPointF(x - width / 2, y - height / 2), laid))
+        return _Numbers(theme.font(px, hot), theme.colour(role), tuple(texts))
+
+    return group(True, 9, "ink"), group(False, 8, "soft")
 
 
 def _value_place(terminal: Terminal, number: Point, in_line: bool) -> tuple[Point, float]:

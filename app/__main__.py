@@ -1,0 +1,7 @@
+"""``python -m app`` starts the program."""
+
+import sys
+
+from app.main import main
+
+sys.exit(main())

@@ -1,0 +1,50 @@
+"""A part that is dragged onto the drawing from elsewhere: shown at the pointer, added where it is dropped."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QMimeData
+
+from app.canvas import operations
+from app.canvas.adding import Template
+from app.canvas.preview import DropPreview
+from app.canvas.routing import Point
+from app.canvas.scene import SheetScene
+
+
+class Drop:
+    """The part under way, if any."""
+
+    def __init__(self, scene: SheetScene) -> None:
+        self._scene = scene
+        self._template: Template | None = None
+        self._preview: DropPreview | None = None
+
+    @property
+    def is_active(self) -> bool:
+        """Whether a part hangs on the pointer."""
+        return self._template is not None
+
+    def begin(self, data: QMimeData) -> bool:
+        """Take up what is dragged in; False for anything that is no part."""
+        self.end()
+        if data.hasFormat(operations.MIME):
+            self._template = operations.template_from(bytes(data.data(operations.MIME).data()))
+        if self._template is None:
+            return False
+        part = operations.part_from(self._template, "•", (0.0, 0.0))
+        self._preview = DropPreview(part, self._scene.document.catalogue, self._scene.theme)
+        self._scene.addItem(self._preview)
+        return True
+
+    def move(self, at: Point) -> None:
+        """Show the part at a place."""
+        if self._preview is not None:
+            self._preview.setPos(*at)
+
+    def end(self) -> Template | None:
+        """Take the part off the pointer; answers what it was."""
+        template, self._template = self._template, None
+        if self._preview is not None:
+            self._scene.removeItem(self._preview)
+            self._preview = None
+        return template

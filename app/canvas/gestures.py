@@ -1,0 +1,268 @@
+"""Gestures: what the pointer does between press and release.
+
+A gesture shows a preview and ends in exactly one step of the history, or in none. Cancelling costs nothing.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPoint, QRectF, Qt
+from PySide6.QtGui import QKeyEvent
+
+from app.canvas import operations
+from app.canvas.preview import BandPreview, GhostPreview, WirePreview
+from app.canvas.routing import CLEAR, Point, Port, length_of
+from core.sheet import split_terminal
+
+if TYPE_CHECKING:
+    from app.canvas.view import SheetView
+
+DRAG_FROM = 4  # screen pixels a press must move before it is a drag
+SNAP = 14.0  # screen pixels within which a wire finds its terminal
+METRES_PER_UNIT = 0.001
+_GHOST_FROM = 200  # from so many parts on a move shows one outline instead of every part
+
+
+@dataclass(frozen=True)
+class Pointer:
+    """Where the pointer is: on the sheet, on the screen, and the keys held with it."""
+
+    x: float
+    y: float
+    screen: QPoint
+    modifiers: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier
+
+    @property
+    def shift(self) -> bool:
+        """Whether Shift is held."""
+        return bool(self.modifiers & Qt.KeyboardModifier.ShiftModifier)
+
+    @property
+    def alt(self) -> bool:
+        """Whether Alt is held."""
+        return bool(self.modifiers & Qt.KeyboardModifier.AltModifier)
+
+
+class Gesture:
+    """The base: remembers where it began and whether the pointer has moved enough to be a drag."""
+
+    def __init__(self, view: SheetView, start: Pointer) -> None:
+        self.view = view
+        self.start = start
+        self.is_drag = False
+
+    def move(self, pointer: Pointer) -> None:
+        """The pointer moved."""
+        if not self.is_drag:
+            self.is_drag = (pointer.screen - self.start.screen).manhattanLength() >= DRAG_FROM
+        if self.is_drag:
+            self.drag(pointer)
+
+    def drag(self, pointer: Pointer) -> None:
+        """The pointer moved as a drag."""
+
+    def release(self, pointer: Pointer) -> None:
+        """The button was released: carry it out."""
+
+    def cancel(self) -> None:
+        """Leave everything as it was before the press."""
+
+    def key(self, event: QKeyEvent) -> bool:
+        """A key was pressed; Escape cancels, anything else waits until the gesture is over."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.view.cancel_gesture()
+        return True
+
+
+class PanGesture(Gesture):
+    """Drags the paper."""
+
+    def __init__(self, view: SheetView, start: Pointer) -> None:
+        super().__init__(view, start)
+        self._last = start.screen
+        view.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+
+    def move(self, pointer: Pointer) -> None:
+        """Scroll by what the pointer moved."""
+        self.view.scroll_by(self._last - pointer.screen)
+        self._last = pointer.screen
+
+    def release(self, _pointer: Pointer) -> None:
+        """Nothing is left to do."""
+        self.view.viewport().unsetCursor()
+
+    def cancel(self) -> None:
+        """The paper stays where it was dragged to."""
+        self.view.viewport().unsetCursor()
+
+
+class SelectGesture(Gesture):
+    """A press on a part or wire: selects it; Shift adds or takes away."""
+
+    def __init__(self, view: SheetView, start: Pointer, item_id: str) -> None:
+        super().__init__(view, start)
+        self.item_id = item_id
+        self._selected_before = view.selection.ids
+        if not start.shift and item_id not in view.selection.ids:
+            view.selection.set((item_id,))
+
+    def release(self, _pointer: Pointer) -> None:
+        """Without a drag this was a click."""
+        if self.is_drag:
+            return
+        if self.start.shift:
+            self.view.selection.toggle((self.item_id,))
+        else:
+            self.view.selection.set((self.item_id,))
+
+    def cancel(self) -> None:
+        """Select again what was selected."""
+        self.view.selection.set(self._selected_before)
+
+
+class MoveGesture(SelectGesture):
+    """Drags the selected parts; the grabbed one lands on the grid, with Alt on whole units."""
+
+    def __init__(self, view: SheetView, start: Pointer, part_id: str) -> None:
+        super().__init__(view, start, part_id)
+        self._parts: list[str] = []
+        self._shift: Point = (0.0, 0.0)
+        self._ghost: GhostPreview | None = None
+
+    def drag(self, pointer: Pointer) -> None:
+        """Show the parts where they would land."""
+        sheet = self.view.document.sheet
+        if not self._parts:
+            if self.start.shift and self.item_id not in self.view.selection.ids:
+                self.view.selection.toggle((self.item_id,))
+            self._parts = sorted((self.view.selection.ids | {self.item_id}) & sheet.part_by_id.keys())
+        x, y = sheet.part_by_id[self.item_id].at
+        to = operations.snapped(x + pointer.x - self.start.x, y + pointer.y - self.start.y, pointer.alt)
+        shift = to[0] - x, to[1] - y
+        if shift == self._shift:
+            return
+        self._shift = shift
+        if len(self._parts) >= _GHOST_FROM:
+            self._show_ghost()
+        else:
+            self.view.sheet_scene.preview_move(self._parts, *shift)
+
+    def _show_ghost(self) -> None:
+        if self._ghost is None:
+            self._ghost = GhostPreview(self.view.sheet_scene, self._parts)
+        self._ghost.show_at(*self._shift)
+
+    def _end_preview(self) -> None:
+        if self._ghost is not None:
+            self._ghost.remove()
+        elif self._parts:
+            self.view.sheet_scene.end_preview(self._parts)
+
+    def release(self, pointer: Pointer) -> None:
+        """Move the parts on the sheet."""
+        super().release(pointer)
+        self._end_preview()
+        operations.move(self.view.document, self._parts, *self._shift)
+
+    def cancel(self) -> None:
+        """Put the parts back."""
+        self._end_preview()
+        super().cancel()
+
+
+class WireGesture(Gesture):
+    """Draws a wire from a terminal to another; a click without a drag selects the part."""
+
+    def __init__(self, view: SheetView, start: Pointer, terminal: str) -> None:
+        super().__init__(view, start)
+        self.terminal = terminal
+        self.target: str | None = None
+        self._preview: WirePreview | None = None
+
+    def drag(self, pointer: Pointer) -> None:
+        """Show the wire as it would run."""
+        layout = self.view.sheet_scene.layout_
+        self.target = layout.terminal_near(pointer.x, pointer.y, self.view.on_sheet(SNAP))
+        if self.target == self.terminal:
+            self.target = None
+        if self._preview is None:
+            self._preview = WirePreview(self.view.sheet_scene, self.terminal)
+        self._preview.show_line(self.target, (pointer.x, pointer.y), joint=pointer.shift)
+
+    def _end_preview(self) -> None:
+        if self._preview is not None:
+            self._preview.remove()
+            self._preview = None
+
+    def release(self, pointer: Pointer) -> None:
+        """Make the wire if it has found a terminal; with Shift a joint in the open."""
+        self._end_preview()
+        if not self.is_drag:
+            part_id = split_terminal(self.terminal)[0]
+            select = self.view.selection.toggle if self.start.shift else self.view.selection.set
+            select((part_id,))
+        elif self.target is not None:
+            self._connect(self.target)
+        elif pointer.shift:
+            self._connect_to_joint(pointer)
+
+    def _connect(self, target: str) -> None:
+        layout = self.view.sheet_scene.layout_
+        line = layout.board.find(layout.port(self.terminal), layout.port(target))
+        length_m = length_of(line) * METRES_PER_UNIT
+        wire_id = operations.connect(self.view.document, self.terminal, target, self.view.gauge, length_m)
+        self.view.selection.set((wire_id,))
+
+    def _connect_to_joint(self, pointer: Pointer) -> None:
+        layout = self.view.sheet_scene.layout_
+        at = operations.snapped(pointer.x, pointer.y, pointer.alt)
+        if layout.terminal_near(*at, 1.0) is not None:
+            return
+        line = layout.board.find(layout.port(self.terminal), Port(*at, 0.0, -1.0, CLEAR))
+        length_m = length_of(line) * METRES_PER_UNIT
+        joint_id = operations.connect_to_joint(
+            self.view.document, self.terminal, at, self.view.gauge, length_m
+        )
+        self.view.selection.set((joint_id,))
+
+    def cancel(self) -> None:
+        """Forget the wire."""
+        self._end_preview()
+
+
+class BandGesture(Gesture):
+    """A rubber band around what is to be selected; Shift adds to the selection. A click clears it."""
+
+    def __init__(self, view: SheetView, start: Pointer) -> None:
+        super().__init__(view, start)
+        self._before = view.selection.ids
+        self._band: BandPreview | None = None
+
+    def drag(self, pointer: Pointer) -> None:
+        """Select what the band touches so far."""
+        area = QRectF(
+            min(self.start.x, pointer.x),
+            min(self.start.y, pointer.y),
+            abs(pointer.x - self.start.x),
+            abs(pointer.y - self.start.y),
+        )
+        if self._band is None:
+            self._band = BandPreview(self.view.sheet_scene)
+        self._band.show_area(area)
+        inside = self.view.sheet_scene.ids_within(area)
+        self.view.selection.set(self._before | inside if self.start.shift else inside)
+
+    def release(self, _pointer: Pointer) -> None:
+        """Keep the selection."""
+        if self._band is not None:
+            self._band.remove()
+        if not self.is_drag and not self.start.shift:
+            self.view.selection.clear()
+
+    def cancel(self) -> None:
+        """Select again what was selected."""
+        if self._band is not None:
+            self._band.remove()
+        self.view.selection.set(self._before)

@@ -1,0 +1,431 @@
+"""The view: shows the scene, and turns pointer, keys and drops into gestures and operations."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import (
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
+    QFocusEvent,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QFrame, QGraphicsView, QToolTip, QWidget
+
+from app.canvas import grid, keys, operations, telling, words
+from app.canvas.adding import Offer, Template
+from app.canvas.dropping import Drop
+from app.canvas.gestures import (
+    BandGesture,
+    Gesture,
+    MoveGesture,
+    PanGesture,
+    Pointer,
+    SelectGesture,
+    WireGesture,
+)
+from app.canvas.layout import place_of
+from app.canvas.overlays import AddField
+from app.canvas.preview import HoverRing
+from app.canvas.routing import Point, grown
+from app.canvas.scene import SheetScene
+from app.selection import Selection
+from app.theme import Theme
+from core.edits import Change
+from core.sheet import split_terminal
+
+SMALLEST, LARGEST, STEP = 0.1, 6.0, 1.25
+_LARGEST_FIT = 1.25
+_TOP_ROOM = 56.0  # screen pixels kept free for the add field when fitting
+_SIDE_ROOM = 28.0
+_PICK = 8.0  # screen pixels around a terminal from which a wire is drawn
+_LARGEST_PICK = 9.0  # the same in sheet units, so that small sockets can still be dragged
+_WIRES_FROM = 0.35
+
+
+class SheetView(QGraphicsView):
+    """The canvas. ``edit_requested`` carries the id of a part or wire whose properties are wanted."""
+
+    edit_requested = Signal(str)
+    zoomed = Signal(float)
+
+    def __init__(self, scene: SheetScene, parent: QWidget | None = None) -> None:
+        super().__init__(scene, parent)
+        self.sheet_scene = scene
+        self.document = scene.document
+        self.selection: Selection = scene.selection
+        self.gauge = operations.Gauge()
+        self._gesture: Gesture | None = None
+        self._hover = HoverRing(scene)
+        self._drop = Drop(scene)
+        self.is_space_held = False
+        self.add_field: AddField = AddField(self, scene.theme, lambda: self.document.catalogue)
+        self._set_up()
+        self.document.changed.connect(self._on_changed)
+        self.document.replaced.connect(self._on_replaced)
+        self.document.assessed.connect(self._describe)
+        self.selection.changed.connect(self._describe)
+        self.selection.reveal.connect(self.reveal)
+        self.add_field.chosen.connect(self._on_offer)
+        self.add_field.left.connect(self.setFocus)
+        self._describe()
+
+    def _set_up(self) -> None:
+        self.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
+        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.SmartViewportUpdate)
+        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setResizeAnchor(QGraphicsView.ViewportAnchor.AnchorViewCenter)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setAcceptDrops(True)
+        self.setMinimumSize(320, 240)
+        self.setAccessibleName(words.tr("Sheet"))
+
+    # what the window's actions call
+
+    def delete_selected(self) -> None:
+        """Delete what is selected."""
+        self.cancel_gesture()
+        operations.delete(self.document, self.selection.ids)
+
+    def turn_selected(self, degrees: int) -> None:
+        """Turn the selected parts clockwise."""
+        self.cancel_gesture()
+        operations.turn(self.document, self.selection.ids, degrees)
+
+    def nudge_selected(self, dx: float, dy: float) -> None:
+        """Move the selected parts; strokes that follow each other are one step of the history."""
+        self.cancel_gesture()
+        key = "nudge " + " ".join(sorted(self.selection.ids))
+        operations.move(self.document, self.selection.ids, dx, dy, merge_key=key)
+
+    def select_all(self) -> None:
+        """Select every part and wire."""
+        self.cancel_gesture()
+        self.selection.set(operations.everything(self.document.sheet))
+
+    def edit_selected(self) -> None:
+        """Ask for the properties of the one thing that is selected."""
+        if len(self.selection.ids) == 1:
+            self.edit_requested.emit(next(iter(self.selection.ids)))
+
+    def add_template(self, template: Template, at: Point | None = None) -> str:
+        """Add a part and select it: at a place, or at a free one near the middle of the view."""
+        self.cancel_gesture()
+        return operations.place(self.document, self.selection, template, at or self._free_place(template))
+
+    def fit(self) -> None:
+        """Show the whole sheet."""
+        bounds = self.sheet_scene.layout_.bounds()
+        if bounds is None:
+            self._show_at(1.0, QPointF(0.0, 0.0))
+            return
+        left, top, right, bottom = bounds
+        width = max(self.viewport().width() - 2 * _SIDE_ROOM, 50.0)
+        height = max(self.viewport().height() - _TOP_ROOM - _SIDE_ROOM, 50.0)
+        scale = min(width / max(right - left, 1.0), height / max(bottom - top, 1.0), _LARGEST_FIT)
+        scale = max(scale, SMALLEST)
+        middle = QPointF((left + right) / 2, (top + bottom) / 2 - (_TOP_ROOM - _SIDE_ROOM) / 2 / scale)
+        self._show_at(scale, middle)
+
+    def zoom_in(self) -> None:
+        """Show everything larger."""
+        self.zoom_by(STEP, self.viewport().rect().center())
+
+    def zoom_out(self) -> None:
+        """Show everything smaller."""
+        self.zoom_by(1 / STEP, self.viewport().rect().center())
+
+    def zoom_reset(self) -> None:
+        """Show the sheet one to one."""
+        self.zoom_by(1 / self.scale_, self.viewport().rect().center())
+
+    def zoom_by(self, factor: float, about: QPoint) -> None:
+        """Zoom while the point of the sheet under ``about`` (on the screen) stays there."""
+        scale = min(max(self.scale_ * factor, SMALLEST), LARGEST)
+        before = self.mapToScene(about)
+        self._set_scale(scale)
+        moved = self.mapFromScene(before) - about
+        self.scroll_by(moved)
+
+    @property
+    def scale_(self) -> float:
+        """Screen pixels per unit of the sheet."""
+        return self.transform().m11()
+
+    def _set_scale(self, scale: float) -> None:
+        transform = self.transform()
+        transform.reset()
+        transform.scale(scale, scale)
+        self.setTransform(transform)
+        self.zoomed.emit(scale)
+
+    def _show_at(self, scale: float, middle: QPointF) -> None:
+        self._set_scale(scale)
+        self.centerOn(middle)
+
+    def scroll_by(self, pixels: QPoint) -> None:
+        """Scroll by screen pixels."""
+        across, down = self.horizontalScrollBar(), self.verticalScrollBar()
+        across.setValue(across.value() + pixels.x())
+        down.setValue(down.value() + pixels.y())
+
+    def reveal(self, ids: object) -> None:
+        """Bring parts and wires into view."""
+        assert isinstance(ids, frozenset)
+        items = [item for item_id in ids if (item := self.sheet_scene.item_of(item_id)) is not None]
+        area = QRectF()
+        for item in items:
+            area = area.united(item.sceneBoundingRect())
+        if not area.isNull() and not self.mapToScene(self.viewport().rect()).boundingRect().contains(area):
+            self.centerOn(area.center())
+
+    def set_theme(self, theme: Theme) -> None:
+        """Show the drawing in another theme."""
+        self.cancel_gesture()
+        self._hover.remove()
+        self.sheet_scene.set_theme(theme)
+        self.add_field.set_theme(theme)
+        self.resetCachedContent()
+        self.viewport().update()
+
+    # gestures
+
+    def cancel_gesture(self) -> None:
+        """Give up what the pointer is doing."""
+        gesture, self._gesture = self._gesture, None
+        if gesture is not None:
+            gesture.cancel()
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether a gesture is under way."""
+        return self._gesture is not None
+
+    def on_sheet(self, pixels: float) -> float:
+        """A distance on the screen in units of the sheet."""
+        return pixels / self.scale_
+
+    def terminal_under(self, pointer: Pointer) -> str | None:
+        """The terminal from which a press would draw a wire."""
+        if self.scale_ < _WIRES_FROM:
+            return None
+        radius = min(self.on_sheet(_PICK), _LARGEST_PICK)
+        return self.sheet_scene.layout_.terminal_near(pointer.x, pointer.y, radius)
+
+    def _pointer(self, event: QMouseEvent) -> Pointer:
+        at = self.mapToScene(event.position().toPoint())
+        return Pointer(at.x(), at.y(), event.position().toPoint(), event.modifiers())
+
+    def _gesture_for(self, pointer: Pointer) -> Gesture:
+        """What a left press begins, by what lies under it: terminal, part, wire, paper."""
+        terminal = self.terminal_under(pointer)
+        if terminal is not None and not self._is_handle(terminal):
+            return WireGesture(self, pointer, terminal)
+        part_id = self.sheet_scene.part_at(pointer.x, pointer.y)
+        if part_id is not None:
+            return MoveGesture(self, pointer, part_id)
+        wire_id = self.sheet_scene.wire_at(pointer.x, pointer.y, self.on_sheet(2.0))
+        if wire_id is not None:
+            return SelectGesture(self, pointer, wire_id)
+        return BandGesture(self, pointer)
+
+    def _is_handle(self, terminal: str) -> bool:
+        """Whether a terminal moves its part: a joint is all terminal, so a selected one is for moving."""
+        part_id = split_terminal(terminal)[0]
+        part = self.document.sheet.part_by_id.get(part_id)
+        return part is not None and part.kind == "joint" and part_id in self.selection.ids
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Begin a gesture."""
+        event.accept()
+        if self._gesture is not None:
+            return
+        self._hover.remove()
+        pointer = self._pointer(event)
+        button = event.button()
+        if button == Qt.MouseButton.MiddleButton or (
+            button == Qt.MouseButton.LeftButton and self.is_space_held
+        ):
+            self._gesture = PanGesture(self, pointer)
+        elif button == Qt.MouseButton.LeftButton:
+            self._gesture = self._gesture_for(pointer)
+        elif button == Qt.MouseButton.RightButton:
+            found = self._id_under(pointer)
+            if found is not None and found not in self.selection.ids:
+                self.selection.set((found,))
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Carry on with the gesture, or show what a press would begin."""
+        pointer = self._pointer(event)
+        if self._gesture is not None:
+            self._gesture.move(pointer)
+            return
+        terminal = None if self.is_space_held else self.terminal_under(pointer)
+        self._hover.show_at(None if terminal is None else self.sheet_scene.layout_.terminal_point(terminal))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """End the gesture once no button is held."""
+        if self._gesture is None or event.buttons() & (
+            Qt.MouseButton.LeftButton | Qt.MouseButton.MiddleButton
+        ):
+            return
+        # taken off first: its own change of the document must not count as one from elsewhere
+        gesture, self._gesture = self._gesture, None
+        gesture.release(self._pointer(event))
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Ask for the properties of what lies under the pointer."""
+        event.accept()
+        found = self._id_under(self._pointer(event))
+        if event.button() == Qt.MouseButton.LeftButton and found is not None and self._gesture is None:
+            self.selection.set((found,))
+            self.edit_requested.emit(found)
+
+    def _id_under(self, pointer: Pointer) -> str | None:
+        part_id = self.sheet_scene.part_at(pointer.x, pointer.y)
+        return part_id or self.sheet_scene.wire_at(pointer.x, pointer.y, self.on_sheet(2.0))
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """Hide the hint at the pointer."""
+        self._hover.remove()
+        super().leaveEvent(event)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """A gesture does not outlive the keyboard focus."""
+        self.cancel_gesture()
+        self.is_space_held = False
+        super().focusOutEvent(event)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Scroll, or with Ctrl zoom about the pointer."""
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.zoom_by(1.0015 ** event.angleDelta().y(), event.position().toPoint())
+        else:
+            pixels = event.pixelDelta()
+            turned = event.angleDelta()
+            self.scroll_by(-pixels if not pixels.isNull() else QPoint(-turned.x() // 2, -turned.y() // 2))
+        event.accept()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Keys: see :mod:`app.canvas.keys`."""
+        if self._gesture is not None:
+            self._gesture.key(event)
+        elif not keys.press(self, event):
+            super().keyPressEvent(event)
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        """Space let go ends its hand."""
+        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+            self.is_space_held = False
+        super().keyReleaseEvent(event)
+
+    def focusNextPrevChild(self, forward: bool) -> bool:
+        """Tab and Shift+Tab walk the parts, and leave the drawing after the last one."""
+        part_id = operations.next_part(self.document.sheet, self.selection.ids, 1 if forward else -1)
+        if part_id is None:
+            return super().focusNextPrevChild(forward)
+        self.selection.show((part_id,))
+        return True
+
+    # drops
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Show the part that would be dropped."""
+        if not self._drop.begin(event.mimeData()):
+            event.ignore()
+            return
+        self.cancel_gesture()
+        self.dragMoveEvent(event)
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        """Keep the part at the pointer."""
+        if not self._drop.is_active:
+            event.ignore()
+            return
+        self._drop.move(self._drop_place(event))
+        event.acceptProposedAction()
+
+    def _drop_place(self, event: QDropEvent) -> Point:
+        at = self.mapToScene(event.position().toPoint())
+        return operations.snapped(at.x(), at.y(), bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
+
+    def dragLeaveEvent(self, _event: QDragLeaveEvent) -> None:
+        """Forget the part."""
+        self._drop.end()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Add the part where it was dropped."""
+        template = self._drop.end()
+        if template is None:
+            event.ignore()
+            return
+        self.add_template(template, self._drop_place(event))
+        event.acceptProposedAction()
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    # observing
+
+    def _on_changed(self, change: Change) -> None:
+        self.cancel_gesture()
+        sheet = self.document.sheet
+        wires = [sheet.wire_by_id[wire_id] for wire_id in change.wires if wire_id in sheet.wire_by_id]
+        if len(wires) == 1:
+            self.gauge = operations.Gauge.of(wires[0]) or self.gauge
+        self._describe()
+
+    def _on_replaced(self) -> None:
+        self.cancel_gesture()
+        self._hover.remove()
+        self.fit()
+
+    def _on_offer(self, offer: object) -> None:
+        assert isinstance(offer, Offer)
+        self.selection.show((self.add_template(offer.part_template),))
+
+    def _free_place(self, template: Template) -> Point:
+        part = operations.part_from(template, "X", (0.0, 0.0))
+        place = place_of(part, self.document.catalogue, self.sheet_scene.theme)
+        room = [grown(rect, 8.0) for rect in (place.body, place.label)]
+        middle = self.mapToScene(self.viewport().rect().center())
+        for at in operations.spiral((middle.x(), middle.y())):
+            if all(self.sheet_scene.layout_.is_free(operations.around(rect, at)) for rect in room):
+                return at
+        return operations.snapped(middle.x(), middle.y())
+
+    def _describe(self, _: object = None) -> None:
+        """Tell a screen reader what is selected."""
+        self.setAccessibleDescription(telling.selection_text(self.sheet_scene))
+
+    def tooltip_at(self, at: QPoint) -> str:
+        """What the tooltip at a point of the screen says; empty where there is nothing."""
+        point = self.mapToScene(at)
+        found = self._id_under(Pointer(point.x(), point.y(), at))
+        if found is None:
+            return ""
+        terminal = self.sheet_scene.layout_.terminal_near(point.x(), point.y(), _LARGEST_PICK)
+        return telling.tooltip(self.sheet_scene, found, terminal)
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        """Tooltips are made when they are asked for."""
+        if event.type() == QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
+            text = self.tooltip_at(event.pos())
+            if text and self._gesture is None:
+                QToolTip.showText(event.globalPos(), text, self.viewport())
+            else:
+                QToolTip.hideText()
+            return True
+        return super().viewportEvent(event)
+
+    def drawBackground(self, painter: QPainter, rect: QRectF | object) -> None:
+        """Paper and dots."""
+        assert isinstance(rect, QRectF)
+        grid.paint(painter, rect, self.sheet_scene.theme, self.scale_)

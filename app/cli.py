@@ -1,0 +1,87 @@
+"""The command line without a screen: check, picture, samples."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import os
+import sys
+from pathlib import Path
+
+from app.sources import SourceError, load_catalogue, open_sheet
+from core.errors import HeaterloomError
+from core.samples import sample_bytes, sample_names
+
+COMMANDS = ("check", "picture", "samples")
+
+OK, FAULTS, UNUSABLE = 0, 1, 2
+
+
+def parser() -> argparse.ArgumentParser:
+    """The grammar of the command line."""
+    top = argparse.ArgumentParser(
+        prog="heaterloom",
+        description="Lay out the heater wiring of a valve amplifier and see every heater solved.",
+        epilog="Without a command, SHEET is opened in the desktop program; without SHEET, a built-in sample.",
+    )
+    commands = top.add_subparsers(dest="command", metavar="COMMAND")
+    check = commands.add_parser("check", help="solve a sheet and list what the rules find")
+    check.add_argument("sheet", metavar="SHEET", help="a sheet file, or the name of a built-in sample")
+    check.add_argument("--json", action="store_true", help="print one JSON object")
+    picture = commands.add_parser("picture", help="draw a sheet into a file")
+    picture.add_argument("sheet", metavar="SHEET", help="a sheet file, or the name of a built-in sample")
+    picture.add_argument("file", metavar="FILE", help="the picture to write: .svg, .png or .pdf")
+    samples = commands.add_parser("samples", help="list the built-in sheets, or write one out")
+    samples.add_argument("name", metavar="NAME", nargs="?", help="the sheet to write to standard output")
+    return top
+
+
+def run(arguments: list[str]) -> int:
+    """Carry out a command; returns the exit status: 0 no fault, 1 at least one fault, 2 unusable input."""
+    options = parser().parse_args(arguments)
+    action = {"check": _check, "picture": _picture, "samples": _samples}[options.command]
+    try:
+        return action(options)
+    except HeaterloomError as error:
+        print(f"heaterloom: {error}", file=sys.stderr)
+        return UNUSABLE
+
+
+def _check(options: argparse.Namespace) -> int:
+    from core.assess import assess  # noqa: PLC0415 - numerics only where they are needed
+    from core.report import check_report, report_lines  # noqa: PLC0415
+
+    sheet = open_sheet(options.sheet).sheet
+    catalogue, problems = load_catalogue()
+    for problem in problems:
+        print(f"heaterloom: own types ignored: {problem}", file=sys.stderr)
+    assessment = assess(sheet, catalogue.with_types(sheet.types))
+    if options.json:
+        print(json.dumps(check_report(assessment), ensure_ascii=False, indent=1))
+    else:
+        print("\n".join(report_lines(assessment)))
+    return FAULTS if any(finding.severity == "fault" for finding in assessment.findings) else OK
+
+
+def _picture(options: argparse.Namespace) -> int:
+    target = Path(options.file)
+    if target.suffix.lower() not in {".svg", ".png", ".pdf"}:
+        raise SourceError(f"{target} does not say which kind of picture: end its name in .svg, .png or .pdf.")
+    sheet = open_sheet(options.sheet).sheet
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    from app.export import write_picture  # noqa: PLC0415 - Qt only where it is needed
+
+    catalogue, _ = load_catalogue()
+    write_picture(sheet, catalogue, target)
+    return OK
+
+
+def _samples(options: argparse.Namespace) -> int:
+    if options.name is None:
+        print("\n".join(sample_names()))
+        return OK
+    if options.name not in sample_names():
+        raise SourceError(f"There is no built-in sheet {options.name}: {', '.join(sample_names())}.")
+    sys.stdout.buffer.write(sample_bytes(options.name))
+    sys.stdout.buffer.flush()
+    return OK

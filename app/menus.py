@@ -1,0 +1,174 @@
+"""The window's menus."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction, QActionGroup
+from PySide6.QtWidgets import QMenu, QMessageBox
+
+from app.actions import SEPARATOR, Entry, fill, named_menu
+from app.settings import THEMES
+from core.samples import sample_names, sample_title
+
+if TYPE_CHECKING:
+    from app.window import MainWindow
+
+
+class Menus(QObject):
+    """Builds the menu bar of a window and keeps its changing parts up to date."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        bar = window.menuBar()
+        self._menus = [named_menu(bar, title) for title in self._titles()]
+        for menu in self._menus:
+            bar.addMenu(menu)
+        self.file, self.edit, self.view, self.help = self._menus
+        self._fill_file()
+        self._fill_edit()
+        self._fill_view()
+        self._fill_help()
+        window.session.moved.connect(self._show_recent)
+        self._show_recent()
+
+    def _titles(self) -> tuple[str, str, str, str]:
+        return self.tr("&File"), self.tr("&Edit"), self.tr("&View"), self.tr("&Help")
+
+    def _fill_file(self) -> None:
+        session, window = self._window.session, self._window
+        fill(
+            self.file,
+            (
+                Entry(self.tr("&New sheet"), session.new, ("Ctrl+N",)),
+                Entry(self.tr("&Open\u2026"), session.open, ("Ctrl+O",)),
+            ),
+        )
+        self.recent = self.file.addMenu(self.tr("Open &recent"))
+        samples = self.file.addMenu(self.tr("Open a &sample"))
+        fill(samples, [self._sample(name) for name in sample_names()])
+        fill(
+            self.file,
+            (
+                SEPARATOR,
+                Entry(self.tr("&Save"), session.save, ("Ctrl+S",)),
+                Entry(self.tr("Save &as\u2026"), session.save_as, ("Ctrl+Shift+S",)),
+                Entry(self.tr("Save a &picture\u2026"), window.save_picture, ("Ctrl+E",)),
+                SEPARATOR,
+                Entry(self.tr("&Quit"), window.close, ("Ctrl+Q",)),
+            ),
+        )
+
+    def _sample(self, name: str) -> Entry:
+        return Entry(sample_title(name), lambda: self._window.session.open_sample(name))
+
+    def _show_recent(self) -> None:
+        self.recent.clear()
+        names = self._window.settings.recent
+        self.recent.setEnabled(bool(names))
+        fill(self.recent, [self._recent(name) for name in names])
+
+    def _recent(self, name: str) -> Entry:
+        return Entry(name.replace("&", "&&"), lambda: self._window.session.open(name))
+
+    def _fill_edit(self) -> None:
+        stack, view = self._window.document.undo_stack, self._window.view
+        undo = stack.createUndoAction(self.edit, self.tr("&Undo"))
+        undo.setShortcuts(["Ctrl+Z"])
+        redo = stack.createRedoAction(self.edit, self.tr("&Redo"))
+        redo.setShortcuts(["Ctrl+Shift+Z", "Ctrl+Y"])
+        self.edit.addActions([undo, redo])
+        fill(
+            self.edit,
+            (
+                SEPARATOR,
+                Entry(self.tr("&Add a part"), view.focus_add_field, ("Ctrl+K",)),
+                Entry(self.tr("&Delete"), view.delete_selected),
+                Entry(self.tr("&Turn right"), lambda: view.turn_selected(90)),
+                Entry(self.tr("Turn &left"), lambda: view.turn_selected(-90)),
+                SEPARATOR,
+                Entry(self.tr("&Select all"), view.select_all, ("Ctrl+A",)),
+                Entry(self.tr("Re&name the sheet"), self._window.strip.edit_title),
+            ),
+        )
+
+    def _fill_view(self) -> None:
+        window, view = self._window, self._window.view
+        fill(
+            self.view,
+            (
+                Entry(self.tr("&Fit the sheet"), view.fit, ("Ctrl+0",)),
+                Entry(self.tr("Zoom &in"), view.zoom_in, ("Ctrl++", "Ctrl+=")),
+                Entry(self.tr("Zoom &out"), view.zoom_out, ("Ctrl+-",)),
+                Entry(self.tr("&Actual size"), view.zoom_reset, ("Ctrl+1",)),
+                SEPARATOR,
+                Entry(self.tr("F&indings"), window.show_findings, ("Ctrl+Shift+F",)),
+                Entry(self.tr("&Parts to add"), window.show_parts, ("Ctrl+Shift+K",)),
+                SEPARATOR,
+            ),
+        )
+        self._fill_themes(self.view.addMenu(self.tr("&Theme")))
+
+    def _fill_themes(self, menu: QMenu) -> None:
+        words = {"system": self.tr("As the &system"), "light": self.tr("&Light"), "dark": self.tr("&Dark")}
+        group = QActionGroup(menu)
+        for name in THEMES:
+            action = QAction(words[name], group)
+            action.setCheckable(True)
+            action.setChecked(name == self._window.settings.theme)
+            action.triggered.connect(lambda _checked=False, name=name: self._window.set_theme_name(name))
+            menu.addAction(action)
+
+    def _fill_help(self) -> None:
+        fill(
+            self.help,
+            (
+                Entry(self.tr("&Keys and gestures"), self._show_keys, ("F1",)),
+                Entry(self.tr("&Cautions"), self._show_cautions),
+                Entry(self.tr("&About Heaterloom"), self._show_about),
+            ),
+        )
+
+    def _show_keys(self) -> None:
+        self._tell(self.tr("Keys and gestures"), "\n".join(KEYS))
+
+    def _show_cautions(self) -> None:
+        self._tell(self.tr("Cautions"), "\n\n".join(CAUTIONS))
+
+    def _show_about(self) -> None:
+        text = self.tr(
+            "Heaterloom lays out the heater wiring of valve amplifiers and solves every heater.\n\n"
+            "Its figures are computed from published data and models, some of them unverified and marked so. "
+            "They do not replace a measurement at the pins.\n\nMIT licence."
+        )
+        self._tell(self.tr("About Heaterloom"), text)
+
+    def _tell(self, title: str, text: str) -> None:
+        box = QMessageBox(self._window)
+        box.setWindowTitle(title)
+        box.setText(text)
+        box.open()
+
+
+KEYS = (
+    "/ or Ctrl+K \u2013 type what to add: ECC83, 10R, relay",
+    "Drag from pin to pin \u2013 a wire; on one socket \u2013 a strap",
+    "Drag a part \u2013 move it; with Alt off the grid",
+    "Drag on the paper \u2013 select; with Shift add to the selection",
+    "Tab, Shift+Tab \u2013 walk the parts; arrows \u2013 move; R \u2013 turn; Del \u2013 delete",
+    "Enter \u2013 properties of the selected part",
+    "Ctrl+wheel, Ctrl++, Ctrl+- \u2013 zoom; F \u2013 fit; middle button or Space \u2013 pan",
+    "Escape \u2013 give up what is being dragged",
+)
+
+CAUTIONS = (
+    "High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.",
+    "A heater string fed straight from the mains makes the chassis live. Work on it only with an isolating "
+    "transformer, and leave mains wiring to those licensed for it where you live.",
+    "Heater windings may float at full high tension. Use insulated leads and a meter rated for it.",
+    "Droppers, thermistors and glass get hot enough to burn. Leave them room.",
+    "One fuse for each winding, never a bigger one than designed.",
+    "What this program says does not replace a measurement at the pins, nor your local codes.",
+)

@@ -1,0 +1,215 @@
+"""The parts list: everything that can be put on the sheet, to drag there or to add with Return."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QMimeData,
+    QModelIndex,
+    QObject,
+    QSortFilterProxyModel,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QKeyEvent, QPalette, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHeaderView,
+    QLineEdit,
+    QTreeView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.panes.stock import Offer, shelves
+from app.theme import Theme, palette
+from core.catalogue import Catalogue
+
+MIME_TYPE = "application/x-heaterloom-part"
+_OFFER_ROLE = Qt.ItemDataRole.UserRole + 1
+_FOUND_BY_ROLE = Qt.ItemDataRole.UserRole + 2
+
+
+class StockModel(QStandardItemModel):
+    """Shelves with offers below them; an offer can be dragged as a part in JSON."""
+
+    def __init__(self, catalogue: Catalogue, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        for shelf in shelves(catalogue):
+            heading = QStandardItem(shelf.name)
+            heading.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
+            blank = QStandardItem("")
+            blank.setFlags(heading.flags())
+            for offer in shelf.offers:
+                heading.appendRow(self._row(offer))
+            self.appendRow([heading, blank])
+
+    @staticmethod
+    def _row(offer: Offer) -> list[QStandardItem]:
+        flags = (
+            Qt.ItemFlag.ItemIsEnabled
+            | Qt.ItemFlag.ItemIsSelectable
+            | Qt.ItemFlag.ItemIsDragEnabled
+            | Qt.ItemFlag.ItemNeverHasChildren
+        )
+        items = [QStandardItem(offer.name), QStandardItem(offer.about)]
+        for item in items:
+            item.setFlags(flags)
+            item.setData(json.dumps(offer.part), _OFFER_ROLE)
+            item.setData(offer.found_by, _FOUND_BY_ROLE)
+        items[0].setAccessibleText(f"{offer.name}, {offer.about}")
+        return items
+
+    def mimeTypes(self) -> list[str]:
+        """The one type that the drawing takes."""
+        return [MIME_TYPE]
+
+    def mimeData(self, indexes: Sequence[QModelIndex]) -> QMimeData:
+        """The first dragged offer as JSON of a part without id and place."""
+        data = QMimeData()
+        for index in indexes:
+            text = index.data(_OFFER_ROLE)
+            if text:
+                data.setData(MIME_TYPE, str(text).encode())
+                break
+        return data
+
+
+class StockFilter(QSortFilterProxyModel):
+    """Lets through offers that hold every typed word, and the shelves they stand on."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._words: tuple[str, ...] = ()
+        self.setRecursiveFilteringEnabled(True)
+
+    def set_text(self, text: str) -> None:
+        """Look for other words."""
+        words = tuple(text.casefold().split())
+        if words != self._words:
+            self._words = words
+            self.invalidateFilter()
+
+    def filterAcceptsRow(self, source_row: int, source_parent: QModelIndex) -> bool:  # type: ignore[override]
+        """Whether an offer holds every word; shelves pass only with what stands on them."""
+        model: QAbstractItemModel = self.sourceModel()
+        found_by = model.index(source_row, 0, source_parent).data(_FOUND_BY_ROLE)
+        if found_by is None:
+            return not self._words
+        return all(word in found_by for word in self._words)
+
+
+class StockView(QTreeView):
+    """The tree. ``taken`` comes for a double click or Return on an offer."""
+
+    taken = Signal(QModelIndex)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Return takes an offer and opens or closes a shelf."""
+        index = self.currentIndex()
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and index.isValid():
+            self.taken.emit(index)
+            event.accept()
+            return
+        super().keyPressEvent(event)
+
+
+class PartsList(QWidget):
+    """A filter line above the list. ``add_requested`` carries a part of the file without id and at."""
+
+    add_requested = Signal(dict)
+
+    def __init__(self, catalogue: Catalogue, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.filter = QLineEdit(self)
+        self.filter.setPlaceholderText(self.tr("find: ECC83, 6.3 V winding, relay…"))
+        self.filter.setAccessibleName(self.tr("Find a part"))
+        self.filter.setClearButtonEnabled(False)
+        self.view = StockView(self)
+        self.view.setAccessibleName(self.tr("Parts that can be added"))
+        self.proxy = StockFilter(self)
+        self.view.setModel(self.proxy)
+        self._set_up_view()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 2, 0, 0)
+        layout.setSpacing(6)
+        layout.addWidget(self.filter)
+        layout.addWidget(self.view, 1)
+        self.filter.textChanged.connect(self._on_filter)
+        self.filter.returnPressed.connect(self._take_first)
+        self.view.taken.connect(self._on_taken)
+        self.view.doubleClicked.connect(self._on_taken)
+        self.set_catalogue(catalogue)
+        self.set_theme(theme)
+
+    def _set_up_view(self) -> None:
+        view = self.view
+        view.setHeaderHidden(True)
+        view.setFrameShape(QFrame.Shape.NoFrame)
+        view.setUniformRowHeights(True)
+        view.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        view.setDragEnabled(True)
+        view.setDragDropMode(QAbstractItemView.DragDropMode.DragOnly)
+        view.setExpandsOnDoubleClick(False)
+        view.setIndentation(16)
+        view.setTextElideMode(Qt.TextElideMode.ElideRight)
+
+    def set_catalogue(self, catalogue: Catalogue) -> None:
+        """Offer what another catalogue knows."""
+        old = self.proxy.sourceModel()
+        self.proxy.setSourceModel(StockModel(catalogue, self))
+        if old is not None:
+            old.deleteLater()
+        header = self.view.header()
+        header.setStretchLastSection(True)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
+        header.resizeSection(0, 168)
+        self._on_filter(self.filter.text())
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        colours = palette(theme)
+        colours.setColor(QPalette.ColorRole.Base, theme.colour("chrome"))
+        self.view.setPalette(colours)
+        self.view.setFont(theme.font(12))
+        self.filter.setFont(theme.font(12))
+        self.filter.setStyleSheet(
+            f"QLineEdit {{ background: {theme.surface}; color: {theme.ink}; border: 1px solid {theme.edge};"
+            f" border-radius: 4px; padding: 4px 7px; }}"
+            f"QLineEdit:focus {{ border: 2px solid {theme.accent}; padding: 3px 6px; }}"
+        )
+
+    def focus_filter(self) -> None:
+        """Put the keyboard into the filter line."""
+        self.filter.setFocus()
+        self.filter.selectAll()
+
+    def _on_filter(self, text: str) -> None:
+        self.proxy.set_text(text)
+        if text.strip():
+            self.view.expandAll()
+        else:
+            self.view.collapseAll()
+            for row in range(3):
+                self.view.expand(self.proxy.index(row, 0))
+
+    def _take_first(self) -> None:
+        """Return in the filter line adds the first offer that is left."""
+        for row in range(self.proxy.rowCount()):
+            shelf = self.proxy.index(row, 0)
+            if self.filter.text().strip() and self.proxy.rowCount(shelf):
+                self._on_taken(self.proxy.index(0, 0, shelf))
+                return
+
+    def _on_taken(self, index: QModelIndex) -> None:
+        text = index.data(_OFFER_ROLE)
+        if text:
+            part: dict[str, Any] = json.loads(str(text))
+            self.add_requested.emit(part)
+        else:
+            self.view.setExpanded(index, not self.view.isExpanded(index))
