@@ -25,7 +25,7 @@ class SheetCommand(QUndoCommand):
         self._after = after
         self._merge_key = merge_key
 
-    def id(self) -> int:  # noqa: A003
+    def id(self) -> int:
         """Only steps with a merge key are offered for merging."""
         return _MERGING_ID if self._merge_key else _NEVER_MERGE
 

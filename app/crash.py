@@ -38,7 +38,9 @@ class Watch(QObject):
         with contextlib.suppress(OSError):
             folder.mkdir(parents=True, exist_ok=True)
             target = folder / "heaterloom.log"
-            handler = RotatingFileHandler(target, maxBytes=1_000_000, backupCount=2, encoding="utf-8", delay=True)
+            handler = RotatingFileHandler(
+                target, maxBytes=1_000_000, backupCount=2, encoding="utf-8", delay=True
+            )
             handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
             for old in list(log.handlers):
                 log.removeHandler(old)
@@ -51,9 +53,7 @@ class Watch(QObject):
         """Take over the interpreter's hook for uncaught exceptions."""
         sys.excepthook = self.take
 
-    def take(
-        self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
-    ) -> None:
+    def take(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
         """Log an exception; say so once for each place it comes from."""
         if issubclass(kind, KeyboardInterrupt):
             sys.__excepthook__(kind, error, trace)

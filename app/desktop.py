@@ -42,7 +42,9 @@ def missing_library() -> str:
         from PySide6 import QtWidgets  # noqa: F401, PLC0415
     except ImportError as error:
         return f"a system library is missing ({error}). On Debian and Ubuntu: {APT_LINE}"
-    return _missing_for_window() if os.environ.get("DISPLAY") and not os.environ.get("QT_QPA_PLATFORM") else ""
+    return (
+        _missing_for_window() if os.environ.get("DISPLAY") and not os.environ.get("QT_QPA_PLATFORM") else ""
+    )
 
 
 def _missing_for_window() -> str:

@@ -17,36 +17,48 @@ from app.theme import LIGHT, Theme, load_fonts
 from app.viewpoint import Viewpoint
 from core.assess import assess
 from core.catalogue import Catalogue
+from core.results import Condition
 from core.sheet import Sheet
 
 MARGIN = 30.0
 PNG_SCALE = 2.0
+KINDS = (".svg", ".png", ".pdf")
 _DPI = 96
 
 
-def write_picture(sheet: Sheet, catalogue: Catalogue, target: Path) -> None:
-    """Solve and draw a sheet into a file; its ending decides the kind.
+def write_picture(
+    sheet: Sheet, catalogue: Catalogue, target: Path, condition: Condition | None = None, theme: Theme = LIGHT
+) -> None:
+    """Solve and draw a sheet into a file, at nominal mains or another condition; its ending decides the kind.
 
     Raises
     ------
     app.files.WriteError
         When the file cannot be written.
     """
-    # the application object must outlive the painting
+    write_atomically(target, picture_bytes(sheet, catalogue, target.suffix.lower(), condition, theme))
+
+
+def picture_bytes(
+    sheet: Sheet, catalogue: Catalogue, kind: str, condition: Condition | None = None, theme: Theme = LIGHT
+) -> bytes:
+    """The drawing as the bytes of a ``.svg``, ``.png`` or ``.pdf`` file."""
+    # a name keeps the application object alive while there is anything to paint
     application = QApplication.instance() or QApplication(["heaterloom"])
     load_fonts()
     document = Document(sheet, catalogue)
     viewpoint = Viewpoint(sheet.mains.nominal_v)
-    scene = SheetScene(document, Selection(), viewpoint, LIGHT)
-    document.take_assessment(assess(sheet, document.catalogue))
-    write_atomically(target, picture_bytes(scene, LIGHT, target.suffix.lower()))
+    if condition is not None:
+        viewpoint.set_mains(condition.mains_v)
+        viewpoint.set_cold(condition.cold)
+    scene = SheetScene(document, Selection(), viewpoint, theme)
+    document.take_assessment(assess(sheet, document.catalogue, viewpoint.condition))
+    left, top, right, bottom = scene.layout_.bounds() or (0.0, 0.0, 100.0, 100.0)
+    area = QRectF(left, top, right - left, bottom - top).adjusted(-MARGIN, -MARGIN, MARGIN, MARGIN)
+    drawn = {".svg": _svg, ".png": _png, ".pdf": _pdf}[kind](scene, theme, area)
+    scene.deleteLater()
     del application
-
-
-def picture_bytes(scene: SheetScene, theme: Theme, kind: str) -> bytes:
-    """The drawing as the bytes of a ``.svg``, ``.png`` or ``.pdf`` file."""
-    area = scene.content_rect().adjusted(-MARGIN, -MARGIN, MARGIN, MARGIN)
-    return {".svg": _svg, ".png": _png, ".pdf": _pdf}[kind](scene, theme, area)
+    return drawn
 
 
 def _paint(scene: SheetScene, theme: Theme, area: QRectF, painter: QPainter, target: QRectF) -> None:
@@ -80,7 +92,7 @@ def _png(scene: SheetScene, theme: Theme, area: QRectF) -> bytes:
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, "PNG")
+    image.save(buffer, b"PNG")
     return bytes(data.data())
 
 

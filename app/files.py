@@ -29,12 +29,16 @@ def write_atomically(path: Path, data: bytes) -> None:
     try:
         _replace(target, data)
     except PermissionError as error:
-        raise WriteError(f"{target.parent} does not allow writing. Save under another name or folder.") from error
+        raise WriteError(
+            f"{target.parent} does not allow writing. Save under another name or folder."
+        ) from error
     except FileNotFoundError as error:
         raise WriteError(f"The folder {target.parent} does not exist. Save into another folder.") from error
     except OSError as error:
         reason = error.strerror or str(error)
-        raise WriteError(f"{target.name} could not be written: {reason}. The old file is untouched.") from error
+        raise WriteError(
+            f"{target.name} could not be written: {reason}. The old file is untouched."
+        ) from error
 
 
 def _replace(target: Path, data: bytes) -> None:

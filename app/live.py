@@ -33,7 +33,7 @@ class _Task(QRunnable):
         """Compute, and hand over the answer or what went wrong."""
         try:
             self._carrier.done.emit(self._work(), None)
-        except Exception as error:  # noqa: BLE001 - raised again in the window's thread
+        except Exception as error:
             self._carrier.done.emit(None, error)
 
 

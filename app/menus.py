@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from core.samples import sample_names, sample_title
 from PySide6.QtCore import QObject
-from PySide6.QtGui import QAction, QActionGroup
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QMessageBox
 
 from app.actions import SEPARATOR, Entry, fill, named_menu
 from app.settings import THEMES
-from core.samples import sample_names, sample_title
 
 if TYPE_CHECKING:
     from app.window import MainWindow
@@ -76,15 +76,15 @@ class Menus(QObject):
     def _fill_edit(self) -> None:
         stack, view = self._window.document.undo_stack, self._window.view
         undo = stack.createUndoAction(self.edit, self.tr("&Undo"))
-        undo.setShortcuts(["Ctrl+Z"])
+        undo.setShortcuts([QKeySequence("Ctrl+Z")])
         redo = stack.createRedoAction(self.edit, self.tr("&Redo"))
-        redo.setShortcuts(["Ctrl+Shift+Z", "Ctrl+Y"])
+        redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         self.edit.addActions([undo, redo])
         fill(
             self.edit,
             (
                 SEPARATOR,
-                Entry(self.tr("&Add a part"), view.focus_add_field, ("Ctrl+K",)),
+                Entry(self.tr("&Add a part"), view.add_field.enter, ("Ctrl+K",)),
                 Entry(self.tr("&Delete"), view.delete_selected),
                 Entry(self.tr("&Turn right"), lambda: view.turn_selected(90)),
                 Entry(self.tr("Turn &left"), lambda: view.turn_selected(-90)),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Protocol
 
+from core.samples import sample_bytes
 from PySide6.QtCore import QObject, Signal
 
 from app.document import Document
@@ -12,7 +13,6 @@ from app.files import write_atomically
 from app.settings import Settings
 from app.sources import Opened, open_sheet
 from core.errors import HeaterloomError
-from core.samples import sample_bytes
 from core.sheet import Sheet
 from core.storage import dump, load
 

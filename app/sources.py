@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from core.samples import sample_bytes, sample_names
+
 from app.places import data_folder
 from core.catalogue import Catalogue, load_builtin, load_user
 from core.errors import HeaterloomError, Problem
-from core.samples import sample_bytes, sample_names
 from core.sheet import Sheet
 from core.storage import load
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 
+from core.samples import sample_names
 from PySide6.QtWidgets import QApplication
 
 from app.crash import Watch
@@ -13,7 +14,6 @@ from app.sources import Opened, load_catalogue, open_sheet
 from app.theme import load_fonts
 from app.window import MainWindow
 from core.errors import HeaterloomError
-from core.samples import sample_names
 
 UNUSABLE = 2
 
@@ -49,7 +49,9 @@ def make_window(opened: Opened, settings: Settings, watch: Watch) -> MainWindow:
     watch.happened.connect(window.show_trouble)
     if problems:
         window.banner.show_message(
-            "\n".join([window.tr("Your own tube types are not used until this is mended:"), *map(str, problems)])
+            "\n".join(
+                [window.tr("Your own tube types are not used until this is mended:"), *map(str, problems)]
+            )
         )
     return window
 

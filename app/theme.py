@@ -28,6 +28,8 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgRenderer
 
 FAMILY = "Inter"
+_EQUAL_FIGURES = QFont.Tag("tnum")
+_ALTERNATES = QFont.Tag("calt")
 _ICON_SIZES = (16, 20, 24, 32, 40, 48, 64, 128)
 _FONT_FILES = ("Inter-Regular.otf", "Inter-Bold.otf")
 
@@ -84,6 +86,10 @@ class Theme:
     def font(self, px: float, bold: bool = False) -> QFont:
         """The bundled font, ``px`` pixels high, with figures of equal width."""
         return QFont(_font(px, bold))
+
+    def file_font(self, px: float, bold: bool = False) -> QFont:
+        """The same font for PDF files; see :func:`searchable`."""
+        return searchable(self.font(px, bold))
 
     def state_role(self, state: str) -> str:
         """The colour role that supports a state's shape."""
@@ -181,8 +187,20 @@ def _font(px: float, bold: bool) -> QFont:
     font = QFont(FAMILY)
     font.setPixelSize(max(1, round(px)))
     font.setBold(bold)
-    font.setFeature(QFont.Tag("tnum"), 1)
+    font.setFeature(_EQUAL_FIGURES, 1)
     return font
+
+
+def searchable(font: QFont) -> QFont:
+    """The font with plain figures and signs.
+
+    Figures of equal width, and signs that suit their neighbours, are glyphs without a character of their own:
+    in a PDF file they look right but can neither be searched nor copied.
+    """
+    plain = QFont(font)
+    plain.unsetFeature(_EQUAL_FIGURES)
+    plain.setFeature(_ALTERNATES, 0)
+    return plain
 
 
 @lru_cache(maxsize=1)

@@ -14,7 +14,6 @@ from app.canvas.scene import SheetScene
 from app.canvas.view import SheetView
 from app.dialogs import Dialogs
 from app.document import Document
-from app.files import write_atomically
 from app.live import Live
 from app.menus import Menus
 from app.panes.conditions_strip import ConditionsStrip
@@ -49,9 +48,9 @@ class MainWindow(QMainWindow):
         self.side = SideColumn(document, self.selection, self.viewpoint, self.theme, self)
         self.live = Live(document, self.viewpoint, parent=self)
         self._arrange()
+        self._dress()
         self.menus = Menus(self)
         self._connect()
-        self._dress()
         self.resize(*SIZE)
         self._restore()
 
@@ -103,7 +102,7 @@ class MainWindow(QMainWindow):
         self.side.properties.focus_first()
 
     def _on_add_requested(self, template: dict[str, Any]) -> None:
-        self.view.add_part(template)
+        self.view.add_template(template)
 
     def _on_scheme(self, _scheme: object) -> None:
         if self.settings.theme == "system":
@@ -114,7 +113,7 @@ class MainWindow(QMainWindow):
         self.settings.theme = name
         self.theme = wanted_theme(name)
         self._dress()
-        for part in (self.strip, self.scene, self.view, self.side):
+        for part in (self.strip, self.view, self.side):
             part.set_theme(self.theme)
 
     def _dress(self) -> None:
@@ -151,13 +150,13 @@ class MainWindow(QMainWindow):
 
     def write_picture(self, target: Path) -> None:
         """Draw the sheet as it is shown into a file."""
-        from app.export import picture_bytes  # noqa: PLC0415 - SVG and PDF are loaded when first needed
+        from app.export import KINDS, write_picture  # noqa: PLC0415 - loaded when first needed
 
-        kind = target.suffix.lower()
-        if kind not in {".svg", ".png", ".pdf"}:
-            target, kind = target.with_suffix(".svg"), ".svg"
+        if target.suffix.lower() not in KINDS:
+            target = target.with_suffix(".svg")
+        document = self.document
         try:
-            write_atomically(target, picture_bytes(self.scene, self.theme, kind))
+            write_picture(document.sheet, document.catalogue, target, self.viewpoint.condition)
         except HeaterloomError as error:
             self.dialogs.tell(self.tr("The picture is not saved."), str(error))
 

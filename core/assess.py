@@ -64,16 +64,15 @@ class Memory:
     ) -> tuple[Answer, ...]:
         """The answers for an island; only conditions that are not in memory are solved, as one batch."""
         keys = [(island, condition, ambient_k) for condition in conditions]
-        found = {key: self._used.get(key) or self._kept.get(key) for key in keys}
-        missing = [key for key in keys if found[key] is None]
+        for key in keys:
+            if key not in self._used and key in self._kept:
+                self._used[key] = self._kept[key]
+        missing = [key for key in keys if key not in self._used]
         if missing:
-            found.update(
-                zip(missing, solve_island(island, tuple(key[1] for key in missing), ambient_k), strict=True)
-            )
+            fresh = solve_island(island, tuple(condition for _, condition, _ in missing), ambient_k)
+            self._used.update(zip(missing, fresh, strict=True))
             self.solved += 1
-        answers = {key: answer for key, answer in found.items() if answer is not None}
-        self._used.update(answers)
-        return tuple(answers[key] for key in keys)
+        return tuple(self._used[key] for key in keys)
 
 
 def conditions_of(mains: Mains, chosen: Condition | None = None) -> tuple[Condition, ...]:
@@ -117,9 +116,7 @@ def look_at(assessment: Assessment, chosen: Condition, memory: Memory) -> Assess
     return replace(assessment, points={**points, **_points(assessment.circuit, extra, memory)})
 
 
-def _points(
-    circuit: Circuit, conditions: tuple[Condition, ...], memory: Memory
-) -> dict[str, OperatingPoint]:
+def _points(circuit: Circuit, conditions: tuple[Condition, ...], memory: Memory) -> dict[str, OperatingPoint]:
     ambient_k = circuit.sheet.ambient_c + CELSIUS_TO_K
     answers = [memory.solve(island, conditions, ambient_k) for island in circuit.islands if island.branches]
     return {

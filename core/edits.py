@@ -67,7 +67,9 @@ def _differing(before: Mapping[str, Any], after: Mapping[str, Any]) -> frozenset
     if before is after:
         return frozenset()
     missing = object()
-    changed = {key for key, value in after.items() if (old := before.get(key, missing)) is not value and old != value}
+    changed = {
+        key for key, value in after.items() if (old := before.get(key, missing)) is not value and old != value
+    }
     return frozenset(changed | (before.keys() - after.keys()))
 
 
@@ -184,12 +186,16 @@ def set_wire(wire_id: str, **fields: Any) -> Edit:
     return edit
 
 
-def set_sheet(*, title: str | None = None, mains: Mains | None = None, ambient_c: float | None = None) -> Edit:
+def set_sheet(
+    *, title: str | None = None, mains: Mains | None = None, ambient_c: float | None = None
+) -> Edit:
     """Set the title, the mains or the ambient temperature."""
 
     def edit(sheet: Sheet) -> Sheet:
         given = {"title": title, "mains": mains, "ambient_c": ambient_c}
-        return msgspec.structs.replace(sheet, **{key: value for key, value in given.items() if value is not None})
+        return msgspec.structs.replace(
+            sheet, **{key: value for key, value in given.items() if value is not None}
+        )
 
     return edit
 
@@ -201,7 +207,9 @@ def rename(old: str, new: str) -> Edit:
         if new == old:
             return sheet
         if not is_id(new):
-            raise EditError(f"'{new}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1.")
+            raise EditError(
+                f"'{new}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1."
+            )
         if new in sheet.part_by_id or new in sheet.wire_by_id:
             raise EditError(f"The id {new} is already in use.")
 
@@ -209,7 +217,9 @@ def rename(old: str, new: str) -> Edit:
             part_id, name = split_terminal(terminal)
             return f"{new}.{name}" if part_id == old else terminal
 
-        parts = tuple(msgspec.structs.replace(part, id=new) if part.id == old else part for part in sheet.parts)
+        parts = tuple(
+            msgspec.structs.replace(part, id=new) if part.id == old else part for part in sheet.parts
+        )
         wires = tuple(
             msgspec.structs.replace(
                 wire, id=new if wire.id == old else wire.id, start=follow(wire.start), end=follow(wire.end)

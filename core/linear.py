@@ -24,7 +24,8 @@ def scatter(index: Indices, values: Array, width: int) -> Array:
         return np.zeros((items, width, parts))
     if parts == 1:
         flat = (index + width * np.arange(items)[:, None]).ravel()
-        return np.bincount(flat, values.ravel(), items * width).reshape(items, width, 1)
+        sums: Array = np.bincount(flat, values.ravel(), items * width).astype(float, copy=False)
+        return sums.reshape(items, width, 1)
     return np.concatenate([scatter(index, values[..., [part]], width) for part in range(parts)], axis=-1)
 
 

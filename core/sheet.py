@@ -21,7 +21,12 @@ Overload = Literal["constant-current", "hiccup", "foldback", "latch-off"]
 
 
 class Part(
-    msgspec.Struct, frozen=True, kw_only=True, tag_field="kind", forbid_unknown_fields=True, omit_defaults=True
+    msgspec.Struct,
+    frozen=True,
+    kw_only=True,
+    tag_field="kind",
+    forbid_unknown_fields=True,
+    omit_defaults=True,
 ):
     """What every part has: an id, a place on the sheet (grid units) and a turn clockwise in degrees."""
 
@@ -250,7 +255,13 @@ class Mains(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=Tru
 
 
 class Sheet(
-    msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True, omit_defaults=True, dict=True, eq=True
+    msgspec.Struct,
+    frozen=True,
+    kw_only=True,
+    forbid_unknown_fields=True,
+    omit_defaults=True,
+    dict=True,
+    eq=True,
 ):
     """The whole drawing. ``types`` are the user's own tube types that travel with it."""
 

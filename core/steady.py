@@ -12,6 +12,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 import numpy as np
+from msgspec import structs
 from numpy.typing import NDArray
 
 from core.circuit.network import Network
@@ -261,7 +262,9 @@ class _Stepper:
         limiting = np.where(state.limiting, ~above, over) | net.shorted
         diode = slice(len(net.extra) - len(net.diodes), None)
         conducting = np.where(state.conducting, amps[:, diode] >= 0, volts[:, diode] > net.diodes)
-        changed = not (np.array_equal(limiting, state.limiting) and np.array_equal(conducting, state.conducting))
+        changed = not (
+            np.array_equal(limiting, state.limiting) and np.array_equal(conducting, state.conducting)
+        )
         state.limiting, state.conducting = limiting, conducting
         if changed:
             state.tangent = np.zeros(self.items, dtype=bool)
@@ -294,15 +297,9 @@ def _magnitude(parts: Array) -> Array:
     """Rms over the components, the last axis."""
     if parts.shape[-1] == 1:
         return np.abs(parts[..., 0])
-    return np.sqrt((parts**2).sum(axis=-1))
+    return np.asarray(np.sqrt((parts**2).sum(axis=-1)))
 
 
 def without_limits(network: Network) -> Network:
     """The same network with supplies that could give any current, to learn what is asked of them."""
-    return replace(network, stiff=tuple(_unlimited(source) for source in network.stiff))
-
-
-def _unlimited(source: object) -> object:
-    import msgspec  # noqa: PLC0415
-
-    return msgspec.structs.replace(source, limit_a=None)
+    return replace(network, stiff=tuple(structs.replace(source, limit_a=None) for source in network.stiff))

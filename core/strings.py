@@ -129,7 +129,9 @@ def _island_topology(island: Island, circuit: Circuit, pulled_in: frozenset[str]
             joined.join(branch.u, branch.v)
     return Topology(
         series=series,
-        parallel=_grouped((_pair(branch, joined), branch.key) for branch in hot if _is_across(branch, joined)),
+        parallel=_grouped(
+            (_pair(branch, joined), branch.key) for branch in hot if _is_across(branch, joined)
+        ),
         bridges=frozenset(key for key, label in labels.items() if not label),
         shorted=frozenset(shorted),
     )

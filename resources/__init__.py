@@ -1,0 +1,1 @@
+"""Catalogue rows, sample sheets, fonts, icons: data only."""

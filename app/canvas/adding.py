@@ -204,18 +204,12 @@ def _plain(name: str) -> str:
 
 
 def _catalogue_offers(text: str, catalogue: Catalogue) -> list[Offer]:
-    return [
-        Offer(
-            hit.name,
-            hit.summary,
-            {"kind": hit.kind, **_fields_of(hit.kind, hit.designation, hit.name, catalogue)},
-        )
-        for hit in catalogue.search(text, _MOST)
-    ]
+    hits = catalogue.search(text, _MOST)
+    return [Offer(hit.name, hit.summary, _template_of(hit, catalogue)) for hit in hits]
 
 
 def _template_of(hit: SearchHit, catalogue: Catalogue) -> Template:
-    """A tube keeps the name that was asked for; a relay's figures are written out, as it has no type field."""
+    """A tube keeps the name that was asked for; a relay, having no type field, gets its figures."""
     if hit.kind != "relay":
         return {"kind": hit.kind, "type": hit.name if hit.kind == "tube" else hit.designation}
     relay = catalogue.relay(hit.designation)

@@ -77,9 +77,9 @@ class Board:
         return self.keep(wire_id, self.find(start, end, clear))
 
     def lay_pair(self, wire_id: str, partner_id: str, start: Port, end: Port) -> Route:
-        """Lay a wire along its partner's route, as the other half of a twisted pair."""
+        """Lay a wire along its partner's route, which runs between the same parts, as a twisted pair."""
         self.lift(wire_id)
-        trunk = trunk_of(self.routes[partner_id])
+        trunk = trunk_of(self.routes[partner_id], start.reach, end.reach)
         if trunk is None:
             return self.keep(wire_id, self.find(start, end))
         first, last = follow(trunk)
@@ -101,19 +101,26 @@ class Board:
         span = (min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
         for reach in _REGIONS:
             region = grown(span, reach)
-            around = self.around(region, clear)
+            around = self.around(region, clear, (start.point, end.point))
             found = route(start, end, around, region)
             if found is not None:
                 return in_lanes(found, around)
         return plain_route(start, end)
 
-    def around(self, region: Rect, clear: float = CLEAR) -> Surroundings:
-        """What lies in a region."""
+    def around(self, region: Rect, clear: float = CLEAR, ends: tuple[Point, ...] = ()) -> Surroundings:
+        """What lies in a region; wires that end on one of the points ``ends`` are kin."""
         near = grown(region, clear)
+        strangers: list[Track] = []
+        kin: list[Track] = []
+        for name in self._wires.near(region):
+            line = self.routes[name]
+            group = kin if line[0] in ends or line[-1] in ends else strangers
+            group.extend(track for track in self._tracks[name] if touching(_box_of(track), region))
         return Surroundings(
             bodies=[rect for name in self._bodies.near(near) for rect in self._bodies.rects(name)],
             labels=[rect for name in self._labels.near(region) for rect in self._labels.rects(name)],
-            tracks=list(self._tracks_near(region)),
+            tracks=strangers,
+            kin=kin,
             clear=clear,
         )
 
@@ -140,6 +147,10 @@ class Board:
         """Free the place that a wire's text takes."""
         self._texts.drop(wire_id)
 
+    def text_rects(self) -> list[Rect]:
+        """Where texts of wires stand."""
+        return self._texts.all()
+
     def texts_near(self, rect: Rect) -> list[str]:
         """Wires whose text shares area with a rectangle."""
         return self._texts.near(rect)
@@ -160,12 +171,6 @@ class Board:
         self._tracks[wire_id] = tracks_of(line)
         self._wires.put(wire_id, (_box_of(track) for track in self._tracks[wire_id]))
         return line
-
-    def _tracks_near(self, region: Rect) -> Iterator[Track]:
-        for name in self._wires.near(region):
-            for track in self._tracks[name]:
-                if touching(_box_of(track), region):
-                    yield track
 
     def _is_free(self, rect: Rect) -> bool:
         return not (

@@ -48,6 +48,10 @@ class Cells:
         """What a name covers; empty if it is not known."""
         return self._rects.get(name, ())
 
+    def all(self) -> list[Rect]:
+        """Every rectangle that is covered."""
+        return [rect for rects in self._rects.values() for rect in rects]
+
     def _cells_of(self, name: str) -> set[tuple[int, int]]:
         return {cell for rect in self._rects[name] for cell in _cells(rect)}
 

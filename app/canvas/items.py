@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainterPathStroker
-from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
+from PySide6.QtWidgets import QGraphicsEllipseItem, QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from app.canvas import symbols
 from app.canvas.layout import Place
@@ -19,7 +19,7 @@ from app.theme import Theme
 from core.catalogue import Catalogue
 from core.sheet import Wire
 
-PART_LAYER, WIRE_LAYER, PREVIEW_LAYER = 0.0, 1.0, 10.0
+PART_LAYER, WIRE_LAYER, DOT_LAYER, PREVIEW_LAYER = 0.0, 1.0, 2.0, 10.0
 TEXT_PX = 11.0
 _TEXT_FROM = 0.6  # screen pixels per unit below which wires carry no text
 _HALO = 46.0
@@ -40,7 +40,7 @@ def _paint_failure(painter: QPainter, rect: QRectF, theme: Theme, item_id: str) 
 
 
 class PartItem(QGraphicsItem):
-    """A part with its label, its halo when selected, and dots where three or more wires meet."""
+    """A part with its label, and its halo when selected."""
 
     def __init__(self, place: Place, catalogue: Catalogue, theme: Theme) -> None:
         super().__init__()
@@ -48,7 +48,6 @@ class PartItem(QGraphicsItem):
         self.catalogue = catalogue
         self.theme = theme
         self.look = PartLook()
-        self.dots: tuple[Point, ...] = ()
         self.is_selected = False
         self._bounds = QRectF()
         self.setZValue(PART_LAYER)
@@ -78,17 +77,12 @@ class PartItem(QGraphicsItem):
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, _widget: QWidget | None = None
     ) -> None:
-        """Paint halo, symbol and dots."""
+        """Paint halo and symbol."""
         try:
             scale = option.levelOfDetailFromTransform(painter.worldTransform())
             if self.is_selected:
                 self._paint_halo(painter, scale)
             symbols.paint_part(painter, self.place.part, self.catalogue, self.look, self.theme, scale)
-            if self.dots:
-                painter.setPen(Qt.PenStyle.NoPen)
-                painter.setBrush(self.theme.brush("ink"))
-                for x, y in self.dots:
-                    painter.drawEllipse(QPointF(x, y), _DOT, _DOT)
         except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             _paint_failure(painter, self._bounds, self.theme, self.place.part.id)
 
@@ -101,6 +95,17 @@ class PartItem(QGraphicsItem):
             painter.drawEllipse(QPointF(0, 0), _HALO - 3, _HALO - 3)
         else:
             painter.drawRoundedRect(body.adjusted(-4, -4, 4, 4), 6, 6)
+
+
+class DotItem(QGraphicsEllipseItem):
+    """The dot on a terminal where three or more wires meet."""
+
+    def __init__(self, at: Point, theme: Theme) -> None:
+        super().__init__(-_DOT, -_DOT, 2 * _DOT, 2 * _DOT)
+        self.setPen(Qt.PenStyle.NoPen)
+        self.setBrush(theme.brush("ink"))
+        self.setPos(*at)
+        self.setZValue(DOT_LAYER)
 
 
 def _local(place: Place, rect: tuple[float, float, float, float]) -> QRectF:

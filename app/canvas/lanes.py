@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from app.canvas.routing import (
     LANE,
@@ -20,6 +21,16 @@ from app.canvas.routing import (
 _SHIFTS = tuple(sign * step * LANE for step in range(1, 7) for sign in (1, -1))
 _SIDE = LANE - 1.0
 _TOUCH = 0.5
+_BODY, _LABEL, _KIN = 1e4, 1e3, 0.2
+
+
+class _Hurdles(NamedTuple):
+    """What a piece must not be shifted onto."""
+
+    bodies: Sequence[Rect]
+    labels: Sequence[Rect]
+    tracks: Sequence[Track]
+    kin: Sequence[Track]
 
 
 def overlap(piece: Track, others: Sequence[Track]) -> float:
@@ -36,16 +47,22 @@ def overlap(piece: Track, others: Sequence[Track]) -> float:
 def in_lanes(route: Route, around: Surroundings) -> Route:
     """The route with its inner pieces moved into free lanes; the pieces at the terminals keep their place."""
     points = list(route)
-    bodies = [grown(body, max(around.clear - 2, 0.0)) for body in around.bodies]
+    hurdles = _Hurdles(
+        [grown(body, max(around.clear - 2, 0.0)) for body in around.bodies],
+        [grown(label, 1.0) for label in around.labels],
+        around.tracks,
+        around.kin,
+    )
     for at in range(1, len(points) - 2):
-        if overlap(tracks_of(points[at : at + 2])[0], around.tracks) > 0:
-            points = _best_shift(points, at, bodies, around.tracks)
+        piece = tracks_of(points[at : at + 2])[0]
+        if overlap(piece, around.tracks) or overlap(piece, around.kin):
+            points = _best_shift(points, at, hurdles)
     return simplified(points)
 
 
-def _best_shift(points: list[Point], at: int, bodies: Sequence[Rect], others: Sequence[Track]) -> list[Point]:
+def _best_shift(points: list[Point], at: int, hurdles: _Hurdles) -> list[Point]:
     level = tracks_of(points[at : at + 2])[0].level
-    best, least = points, _badness(points, at, bodies, others)
+    best, least = points, _badness(points, at, hurdles)
     for shift in _SHIFTS:
         moved = list(points)
         for corner in (at, at + 1):
@@ -53,7 +70,7 @@ def _best_shift(points: list[Point], at: int, bodies: Sequence[Rect], others: Se
             moved[corner] = (x, y + shift) if level else (x + shift, y)
         if _doubles_back(points, moved, at):
             continue
-        badness = _badness(moved, at, bodies, others) + abs(shift) * 0.01
+        badness = _badness(moved, at, hurdles) + abs(shift) * 0.01
         if badness < least - 1e-9:
             best, least = moved, badness
             if least < 1.0:
@@ -61,14 +78,15 @@ def _best_shift(points: list[Point], at: int, bodies: Sequence[Rect], others: Se
     return best
 
 
-def _badness(points: list[Point], at: int, bodies: Sequence[Rect], others: Sequence[Track]) -> float:
-    """Overlap of a piece and its two neighbours with other wires, and much more for running into a body."""
+def _badness(points: list[Point], at: int, hurdles: _Hurdles) -> float:
+    """Overlap of a piece and its neighbours with other wires, more for a label, most of all for a body."""
     total = 0.0
     last = len(points) - 2
     for number, piece in enumerate(tracks_of(points[at - 1 : at + 3]), at - 1):
-        total += overlap(piece, others)
+        total += overlap(piece, hurdles.tracks) + overlap(piece, hurdles.kin) * _KIN
         if 0 < number < last:  # the pieces at the terminals start inside their own body
-            total += 1e4 * sum(crosses(piece, body) for body in bodies)
+            total += _BODY * sum(crosses(piece, body) for body in hurdles.bodies)
+        total += _LABEL * sum(crosses(piece, label) for label in hurdles.labels)
     return total
 
 

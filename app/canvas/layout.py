@@ -16,6 +16,7 @@ from app.canvas import symbols
 from app.canvas.board import STRAP_CLEAR, Board, port_at
 from app.canvas.cells import touching
 from app.canvas.look import PartLook
+from app.canvas.looks import SILENT
 from app.canvas.routing import CLEAR, Point, Port, Rect, Route, grown
 from app.canvas.symbols import Terminal
 from app.theme import Theme
@@ -24,7 +25,19 @@ from core.edits import Change
 from core.sheet import AnyPart, Sheet, Wire, split_terminal
 
 # the figures a label must leave room for, whatever the numbers are at the moment
-ROOM = PartLook(state="ok", values="12.60 V  −10.0 %  0.300 A")
+_HEATER_ROOM = PartLook(state="ok", values="12.60 V  −10.0 %  0.300 A")
+_SUPPLY_ROOM = PartLook(state="ok", values="12.60 V  10.00 A  100 %")
+_OTHER_ROOM = PartLook(values="12.60 V  10.00 W")
+_SUPPLIES = frozenset(("winding", "dc_supply", "battery", "mains_feed", "rectified_supply"))
+
+
+def _room(kind: str) -> PartLook:
+    """A look whose figures are as long as those of a part of this kind get."""
+    if kind in SILENT:
+        return PartLook()
+    if kind in ("tube", "lamp"):
+        return _HEATER_ROOM
+    return _SUPPLY_ROOM if kind in _SUPPLIES else _OTHER_ROOM
 
 
 @dataclass(frozen=True)
@@ -60,7 +73,7 @@ def place_of(part: AnyPart, catalogue: Catalogue, theme: Theme) -> Place:
     """Measure one part."""
     x, y = part.at
     body = symbols.body(part, catalogue)
-    label = symbols.label_box(part, catalogue, ROOM, theme)
+    label = symbols.label_box(part, catalogue, _room(part.kind), theme)
     return Place(
         part,
         _moved((body.left, body.top, body.right, body.bottom), x, y),
@@ -249,7 +262,10 @@ class Layout:
         return first if first is not None and first == shifts.get(split_terminal(wire.end)[0]) else None
 
     def lay(self, wire_ids: Iterable[str]) -> set[str]:
-        """Lay wires, in the order of the sheet, all others staying where they are; answers what was laid."""
+        """Lay wires, all others staying where they are; answers what was laid.
+
+        Straps come first, as they have the least choice, then the order of the sheet.
+        """
         wanted = self._with_partners(wire_ids)
         if not wanted:
             return wanted
@@ -262,7 +278,8 @@ class Layout:
 
     def _in_order(self, wire_ids: set[str]) -> list[Wire]:
         order = {wire_id: number for number, wire_id in enumerate(self._sheet.wire_by_id)}
-        return [self._sheet.wire_by_id[wire_id] for wire_id in sorted(wire_ids, key=order.__getitem__)]
+        wires = [self._sheet.wire_by_id[wire_id] for wire_id in sorted(wire_ids, key=order.__getitem__)]
+        return sorted(wires, key=lambda wire: len(_sockets(wire)))
 
     def _lay_one(self, wire: Wire) -> None:
         if split_terminal(wire.start)[0] == split_terminal(wire.end)[0]:
@@ -321,6 +338,7 @@ class Layout:
         points = [point for line in self.board.routes.values() for point in line]
         if not rects:
             return None
+        rects += self.board.text_rects()
         xs = [x for rect in rects for x in (rect[0], rect[2])] + [x for x, _ in points]
         ys = [y for rect in rects for y in (rect[1], rect[3])] + [y for _, y in points]
         return min(xs), min(ys), max(xs), max(ys)

@@ -19,7 +19,7 @@ _COLD_BELOW = 0.05  # share of the rated volts under which a heater counts as no
 _AGREE = 0.01  # sections whose volts differ by less than this share are shown as one
 _GAP = "  "
 _STALE = PartLook(state="stale")
-_SILENT = frozenset({"chassis", "joint", "elevation"})
+SILENT = frozenset({"chassis", "joint", "elevation"})
 
 
 def volts_text(volts: float) -> str:
@@ -76,7 +76,7 @@ def part_looks(
     number at all.
     """
     if assessment is None or point is None:
-        return {part.id: PartLook() if part.kind in _SILENT else _STALE for part in sheet.parts}
+        return {part.id: PartLook() if part.kind in SILENT else _STALE for part in sheet.parts}
     series = _series_of(assessment.strings)
     pins: dict[str, dict[str, str]] = {}
     for terminal, volts in point.nodes.items():
@@ -103,7 +103,7 @@ def _look(
     if supply is not None:
         return _supply_look(supply)
     branch = point.branches.get(part.id)
-    if branch is None or part.kind in _SILENT:
+    if branch is None or part.kind in SILENT:
         return PartLook()
     return _branch_look(part, branch)
 

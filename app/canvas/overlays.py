@@ -115,7 +115,8 @@ class AddField(QLineEdit):
             return
         self.list.setCurrentRow(0)
         height = _ROW * len(found) + 8
-        room = self.parentWidget().height() - self.geometry().bottom() - 12
+        parent = self.parentWidget()
+        room = (parent.height() if parent is not None else 0) - self.geometry().bottom() - 12
         self.list.setGeometry(
             _PLACE.x(), self.geometry().bottom() + 4, _LIST_WIDTH, max(min(height, room), _ROW + 8)
         )

@@ -15,16 +15,14 @@ _SHORTEST = 60.0
 _STEPS = 8  # straight pieces in half a twist
 
 
-def trunk_of(line: Route) -> Route | None:
+def trunk_of(line: Route, first_reach: float, last_reach: float) -> Route | None:
     """The part of a wire's route along which its partner is twisted, or None where there is too little of it.
 
-    The pieces at the two terminals stay out of it, and a short lead beyond them.
+    What lies within reach of the two terminals stays out of it, and a short lead beyond.
     """
-    inner = simplified(line[1:-1])
-    if len(inner) < 2:
-        return None
-    shortened = _without_start(tuple(reversed(_without_start(inner, _LEAD))), _LEAD)
-    trunk = tuple(reversed(shortened))
+    headless = _without_start(line, first_reach + _LEAD)
+    shortened = _without_start(tuple(reversed(headless)), last_reach + _LEAD)
+    trunk = simplified(reversed(shortened))
     return trunk if len(trunk) >= 2 and length_of(trunk) >= _SHORTEST else None
 
 

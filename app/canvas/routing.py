@@ -20,11 +20,13 @@ Route = tuple[Point, ...]
 Rect = tuple[float, float, float, float]  # left, top, right, bottom
 
 CLEAR = 10.0  # distance that a wire keeps from a body
-LANE = 8.0  # distance between wires that run side by side
+LANE = 10.0  # distance between wires that run side by side
 _BEND = 60.0  # what a bend costs, in units of length
 _CROSS = 12.0
 _OVERLAP = 0.6  # extra cost per unit on top of another wire; the lanes afterwards mend most of it
-_LABEL = 3.0  # extra cost per unit across a label
+_OVERLAP_KIN = 0.15
+_LABEL = 15.0  # extra cost per unit across a label
+_BESIDE_LABEL = 3.0
 _SNAP = 10.0
 _TOUCH = 0.5
 
@@ -68,12 +70,14 @@ class Track(NamedTuple):
 class Surroundings:
     """What a route must mind: bodies (never crossed), labels and other wires (avoided where possible).
 
-    ``clear`` is the distance that is kept from bodies.
+    ``kin`` are wires on the same terminal: to lie on them for a while does little harm. ``clear`` is the
+    distance that is kept from bodies.
     """
 
     bodies: Sequence[Rect] = ()
     labels: Sequence[Rect] = ()
     tracks: Sequence[Track] = ()
+    kin: Sequence[Track] = ()
     clear: float = CLEAR
 
 
@@ -135,9 +139,12 @@ def _in_line(a: Point, b: Point, c: Point) -> bool:
 def route(start: Port, end: Port, around: Surroundings, within: Rect | None = None) -> Route | None:
     """The route from one terminal to another, or None if bodies shut it off inside ``within``."""
     bodies = [box for body in around.bodies if _is_outside(box := grown(body, around.clear), start, end)]
-    grid = _Grid(_lines(start, end, bodies, within, 0), _lines(start, end, bodies, within, 1))
+    boxes = [*bodies, *(grown(label, _BESIDE_LABEL) for label in around.labels)]
+    grid = _Grid(_lines(start, end, boxes, within, 0), _lines(start, end, boxes, within, 1))
     for track in around.tracks:
-        grid.mind_track(track)
+        grid.mind_track(track, _OVERLAP)
+    for track in around.kin:
+        grid.mind_track(track, _OVERLAP_KIN)
     for label in around.labels:
         grid.mark(label, _LABEL)
     for box in bodies:
@@ -195,12 +202,12 @@ class _Grid:
         _mark(self.level, (self.ys, self.xs), (top, bottom), (left, right), rate)
         _mark(self.upright, (self.xs, self.ys), (left, right), (top, bottom), rate)
 
-    def mind_track(self, track: Track) -> None:
+    def mind_track(self, track: Track, rate: float) -> None:
         """Make it dear to lie on another wire and a little dear to cross it."""
         along, over = (self.level, self.upright) if track.level else (self.upright, self.level)
         rows, columns = (self.ys, self.xs) if track.level else (self.xs, self.ys)
         near = (track.at - LANE + 1, track.at + LANE - 1)
-        _mark(along, (rows, columns), near, (track.low, track.high), _OVERLAP)
+        _mark(along, (rows, columns), near, (track.low, track.high), rate)
         cell = bisect_left(rows, track.at) - 1
         if 0 <= cell < len(rows) - 1 and rows[cell + 1] > track.at:
             for at in range(bisect_right(columns, track.low), bisect_left(columns, track.high)):

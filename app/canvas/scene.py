@@ -10,11 +10,11 @@ from collections.abc import Iterable
 from PySide6.QtCore import QObject, QRectF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
-from app.canvas.items import PartItem, WireItem, text_size
+from app.canvas.items import DotItem, PartItem, WireItem, text_size
 from app.canvas.layout import Layout
 from app.canvas.look import PartLook, WireLook
 from app.canvas.looks import part_looks, wire_looks
-from app.canvas.routing import Point, Rect, grown
+from app.canvas.routing import Rect, grown
 from app.document import Document
 from app.selection import Selection
 from app.theme import Theme
@@ -44,6 +44,7 @@ class SheetScene(QGraphicsScene):
         self.theme = theme
         self.part_items: dict[str, PartItem] = {}
         self.wire_items: dict[str, WireItem] = {}
+        self._dots: dict[str, DotItem] = {}
         self.layout_ = Layout(document.sheet, document.catalogue, theme)
         self.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.BspTreeIndex)
         self.rebuild()
@@ -60,8 +61,10 @@ class SheetScene(QGraphicsScene):
 
     def rebuild(self) -> None:
         """Make everything anew for the sheet as it is."""
-        for item in (*self.part_items.values(), *self.wire_items.values()):
-            self.removeItem(item)
+        for items in (self.part_items, self.wire_items, self._dots):
+            for item in items.values():
+                self.removeItem(item)
+        self._dots.clear()
         self.part_items.clear()
         self.wire_items.clear()
         sheet = self.document.sheet
@@ -185,17 +188,19 @@ class SheetScene(QGraphicsScene):
         return grown((min(xs), min(ys), max(xs), max(ys)), 4.0)
 
     def _show_dots(self) -> None:
-        dots: dict[str, list[Point]] = {}
+        """Put a dot on every terminal where three or more wires meet."""
+        points = {}
         for terminal, count in self.layout_.ends.items():
-            part_id, _, name = terminal.rpartition(".")
-            place = self.layout_.places.get(part_id)
-            if count >= 3 and place is not None and name in place.terminals:
-                dots.setdefault(part_id, []).append((place.terminals[name].x, place.terminals[name].y))
-        for part_id, item in self.part_items.items():
-            points = tuple(dots.get(part_id, ()))
-            if points != item.dots:
-                item.dots = points
-                item.update()
+            point = self.layout_.terminal_point(terminal) if count >= 3 else None
+            if point is not None:
+                points[terminal] = point
+        for terminal in self._dots.keys() - points.keys():
+            self.removeItem(self._dots.pop(terminal))
+        for terminal, point in points.items():
+            if terminal not in self._dots:
+                self._dots[terminal] = DotItem(point, self.theme)
+                self.addItem(self._dots[terminal])
+            self._dots[terminal].setPos(*point)
 
     def preview_move(self, part_ids: Iterable[str], dx: float, dy: float) -> None:
         """Show parts shifted, with their wires laid again; the sheet stays as it is."""
@@ -212,6 +217,7 @@ class SheetScene(QGraphicsScene):
             if part_id in self.part_items:
                 self.part_items[part_id].show_place(self.layout_.places[part_id], self.document.catalogue)
         self._show_routes(laid & self.wire_items.keys())
+        self._show_dots()
 
     def part_at(self, x: float, y: float) -> str | None:
         """The uppermost part whose body holds a point."""

@@ -17,6 +17,22 @@ from core.units import Dimension, parse
 translate = QCoreApplication.translate
 
 
+def _figures(title: str, long_name: str, sample: str) -> Column:
+    return Column(title, long_name, numeric=True, sample=sample)
+
+
+def _volts(long_name: str) -> Column:
+    return _figures(translate("tables", "volts"), long_name, "12.60")
+
+
+def _amps() -> Column:
+    return _figures(translate("tables", "amps"), translate("tables", "amperes"), "0.150")
+
+
+def _watts(long_name: str) -> Column:
+    return _figures(translate("tables", "watts"), long_name, "10.7")
+
+
 def heater_columns() -> tuple[Column, ...]:
     """The columns of the heater table."""
     return (
@@ -24,32 +40,12 @@ def heater_columns() -> tuple[Column, ...]:
         Column(translate("tables", "id")),
         Column(translate("tables", "type")),
         Column(translate("tables", "pins"), translate("tables", "section between pins")),
-        Column(
-            translate("tables", "volts"),
-            translate("tables", "volts across the section"),
-            numeric=True,
-            sample="12.60",
-        ),
-        Column(
-            translate("tables", "%"),
-            translate("tables", "volts off the rating, per cent"),
-            numeric=True,
-            sample="+10.5",
-        ),
-        Column(translate("tables", "amps"), translate("tables", "amperes"), numeric=True, sample="0.150"),
-        Column(translate("tables", "watts"), numeric=True, sample="10.70"),
-        Column(
-            translate("tables", "htr K"),
-            translate("tables", "heater temperature, kelvin"),
-            numeric=True,
-            sample="1450",
-        ),
-        Column(
-            translate("tables", "cath K"),
-            translate("tables", "cathode temperature, kelvin"),
-            numeric=True,
-            sample="1050",
-        ),
+        _volts(translate("tables", "volts across the section")),
+        _figures(translate("tables", "%"), translate("tables", "volts off the rating, per cent"), "+10.5"),
+        _amps(),
+        _watts(translate("tables", "watts of heat")),
+        _figures(translate("tables", "htr K"), translate("tables", "heater temperature, kelvin"), "1450"),
+        _figures(translate("tables", "cath K"), translate("tables", "cathode temperature, kelvin"), "1050"),
     )
 
 
@@ -58,22 +54,10 @@ def supply_columns() -> tuple[Column, ...]:
     return (
         Column(translate("tables", "id")),
         Column(translate("tables", "kind")),
-        Column(
-            translate("tables", "volts"),
-            translate("tables", "volts at the terminals"),
-            numeric=True,
-            sample="12.60",
-        ),
-        Column(translate("tables", "amps"), translate("tables", "amperes"), numeric=True, sample="0.150"),
-        Column(
-            translate("tables", "load %"),
-            translate("tables", "load in per cent of the rating"),
-            numeric=True,
-            sample="100",
-        ),
-        Column(
-            translate("tables", "watts"), translate("tables", "watts given"), numeric=True, sample="10.70"
-        ),
+        _volts(translate("tables", "volts at the terminals")),
+        _amps(),
+        _figures(translate("tables", "load %"), translate("tables", "load in per cent of rating"), "95.4"),
+        _watts(translate("tables", "watts given")),
     )
 
 
@@ -131,12 +115,8 @@ def wire_columns(cells: CellEdits) -> tuple[Column, ...]:
         Column(translate("tables", "from")),
         Column(translate("tables", "to")),
         Column(translate("tables", "gauge"), edit=cells.set_gauge),
-        Column(
-            translate("tables", "length"), translate("tables", "length"), numeric=True, edit=cells.set_length
-        ),
-        Column(translate("tables", "amps"), translate("tables", "amperes"), numeric=True, sample="0.150"),
-        Column(
-            translate("tables", "mV"), translate("tables", "millivolts dropped"), numeric=True, sample="17.1"
-        ),
-        Column(translate("tables", "watts"), numeric=True, sample="10.70"),
+        Column(translate("tables", "length"), numeric=True, edit=cells.set_length),
+        _amps(),
+        _figures(translate("tables", "mV"), translate("tables", "millivolts dropped"), "17.1"),
+        _watts(translate("tables", "watts of heat")),
     )

@@ -3,8 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QFontMetrics, QKeyEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QAbstractButton, QButtonGroup, QHBoxLayout, QSizePolicy, QTabBar, QWidget
+from PySide6.QtGui import QFocusEvent, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QWheelEvent
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QButtonGroup,
+    QComboBox,
+    QHBoxLayout,
+    QSizePolicy,
+    QTabBar,
+    QWidget,
+)
 
 from app.theme import Theme
 
@@ -163,6 +171,56 @@ class Switch(QWidget):
         """Take another look."""
         for button in self.buttons:
             button.set_theme(theme)
+
+
+class FlatCombo(QComboBox):
+    """A choice in the look of the fields: a plain frame, the text, and a small arrow."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.set_theme(theme)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take another look."""
+        self._theme = theme
+        self.setFont(theme.font(12))
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        """Room for the longest choice and the arrow."""
+        metrics = QFontMetrics(self._theme.font(12))
+        texts = [self.itemText(number) for number in range(self.count())]
+        longest = max((metrics.horizontalAdvance(text) for text in texts), default=60)
+        return QSize(longest + 34, 26)
+
+    def minimumSizeHint(self) -> QSize:
+        """Choices are never cut."""
+        return self.sizeHint()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """The wheel scrolls what is around; it does not change a choice that it passes over."""
+        event.ignore()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the frame, the chosen text and the arrow."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        theme, rect = self._theme, QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
+        painter.setPen(theme.pen("edge", 1))
+        painter.setBrush(theme.brush("surface"))
+        painter.drawRoundedRect(rect, 4, 4)
+        painter.setFont(theme.font(12))
+        painter.setPen(theme.colour("ink"))
+        flags = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
+        painter.drawText(rect.adjusted(7, 0, -20, 0), flags, self.currentText())
+        tip = QPointF(rect.right() - 12, rect.center().y() + 2)
+        painter.setPen(theme.pen("soft", 1.5))
+        painter.drawPolyline([tip + QPointF(-4, -4), tip, tip + QPointF(4, -4)])
+        if self.hasFocus():
+            paint_focus_ring(painter, QRectF(self.rect()), theme)
+        painter.end()
 
 
 class FlatTabs(QTabBar):

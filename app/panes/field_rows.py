@@ -12,9 +12,11 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
+    QSizePolicy,
     QWidget,
 )
 
+from app.panes.controls import FlatCombo
 from app.panes.fields import Field
 from app.panes.marks import SeverityMark
 from app.theme import Theme
@@ -85,7 +87,8 @@ class FieldRow(QWidget):
             box.toggled.connect(lambda ticked: self.committed.emit(self.field.name, ticked))
             return box
         if self.field.role == "choice":
-            combo = QComboBox(self)
+            combo = FlatCombo(self._theme, self)
+            combo.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
             combo.addItems(list(self.field.choices))
             combo.textActivated.connect(lambda text: self.committed.emit(self.field.name, text))
             return combo
@@ -115,6 +118,8 @@ class FieldRow(QWidget):
         self._theme = theme
         for widget in (self.label, self.editor, self.sentence):
             widget.setFont(theme.font(12))
+        if isinstance(self.editor, FlatCombo):
+            self.editor.set_theme(theme)
         self._mark.set_theme(theme)
         self.sentence.setStyleSheet(f"color: {theme.over};")
         self._show_border()

@@ -6,7 +6,6 @@ from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QComboBox,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -18,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from app.document import Document
 from app.panes.card_delegate import CardDelegate
-from app.panes.controls import scroll_bar_style
+from app.panes.controls import FlatCombo, scroll_bar_style
 from app.panes.finding_cards import cards, conditions_in, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.selection import Selection
@@ -102,9 +101,8 @@ class FindingsPane(QWidget):
         self.summary.setTextFormat(Qt.TextFormat.PlainText)
         self.summary.setProperty("role", "soft")
         self.summary.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self.filter = QComboBox(self)
+        self.filter = FlatCombo(theme, self)
         self.filter.setAccessibleName(self.tr("Show findings of"))
-        self.filter.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self._arrange()
         self.filter.currentIndexChanged.connect(self._show_cards)
         self.list.chosen.connect(self._on_chosen)
@@ -133,7 +131,7 @@ class FindingsPane(QWidget):
         self.list.setPalette(colours)
         self.list.setStyleSheet(scroll_bar_style(theme))
         self.summary.setFont(theme.font(12))
-        self.filter.setFont(theme.font(12))
+        self.filter.set_theme(theme)
         self.list.scheduleDelayedItemsLayout()
 
     def refresh(self) -> None:
@@ -164,6 +162,7 @@ class FindingsPane(QWidget):
             self.filter.addItem(self.tr("all conditions") if name is None else name, name)
         self.filter.setCurrentIndex(offered.index(chosen))
         self.filter.blockSignals(False)
+        self.filter.updateGeometry()
 
     @property
     def condition(self) -> str | None:

@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.panes.controls import scroll_bar_style
 from app.panes.stock import Offer, shelves
 from app.theme import Theme, palette
 from core.catalogue import Catalogue
@@ -33,6 +34,7 @@ from core.catalogue import Catalogue
 MIME_TYPE = "application/x-heaterloom-part"
 _OFFER_ROLE = Qt.ItemDataRole.UserRole + 1
 _FOUND_BY_ROLE = Qt.ItemDataRole.UserRole + 2
+_OTHER_NAME_ROLE = Qt.ItemDataRole.UserRole + 3
 
 
 class StockModel(QStandardItemModel):
@@ -62,6 +64,7 @@ class StockModel(QStandardItemModel):
             item.setFlags(flags)
             item.setData(json.dumps(offer.part), _OFFER_ROLE)
             item.setData(offer.found_by, _FOUND_BY_ROLE)
+            item.setData(offer.is_other_name, _OTHER_NAME_ROLE)
         items[0].setAccessibleText(f"{offer.name}, {offer.about}")
         return items
 
@@ -96,11 +99,17 @@ class StockFilter(QSortFilterProxyModel):
             self.invalidateFilter()
 
     def filterAcceptsRow(self, source_row: int, source_parent: QModelIndex) -> bool:  # type: ignore[override]
-        """Whether an offer holds every word; shelves pass only with what stands on them."""
+        """Whether an offer holds every word; shelves pass only with what stands on them.
+
+        A type under its other names is offered only to those who look for it.
+        """
         model: QAbstractItemModel = self.sourceModel()
-        found_by = model.index(source_row, 0, source_parent).data(_FOUND_BY_ROLE)
+        index = model.index(source_row, 0, source_parent)
+        found_by = index.data(_FOUND_BY_ROLE)
         if found_by is None:
             return not self._words
+        if not self._words:
+            return not index.data(_OTHER_NAME_ROLE)
         return all(word in found_by for word in self._words)
 
 
@@ -168,7 +177,7 @@ class PartsList(QWidget):
         header = self.view.header()
         header.setStretchLastSection(True)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
-        header.resizeSection(0, 168)
+        header.resizeSection(0, 150)
         self._on_filter(self.filter.text())
 
     def set_theme(self, theme: Theme) -> None:
@@ -177,6 +186,7 @@ class PartsList(QWidget):
         colours.setColor(QPalette.ColorRole.Base, theme.colour("chrome"))
         self.view.setPalette(colours)
         self.view.setFont(theme.font(12))
+        self.view.setStyleSheet(f"QTreeView::item {{ height: 22px; }} {scroll_bar_style(theme)}")
         self.filter.setFont(theme.font(12))
         self.filter.setStyleSheet(
             f"QLineEdit {{ background: {theme.surface}; color: {theme.ink}; border: 1px solid {theme.edge};"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.document import Document
 from app.panes.about import AboutPart, plain_label
@@ -70,6 +70,15 @@ class PropertiesPane(QWidget):
         self.area.verticalScrollBar().setStyleSheet(scroll_bar_style(theme))
         self._shape = ()
         self.refresh()
+
+    def focus_first(self) -> None:
+        """Put the keyboard into the first field that is not the id, its text selected."""
+        names = [name for name in self.rows if name != "id"] or list(self.rows)
+        if names:
+            editor = self.rows[names[0]].editor
+            editor.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            if isinstance(editor, QLineEdit):
+                editor.selectAll()
 
     def refresh(self) -> None:
         """Show the sheet's values; rows and what is typed in them stay while the fields are the same."""

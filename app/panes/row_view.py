@@ -26,12 +26,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.panes.controls import scroll_bar_style
 from app.panes.marks import paint_state
-from app.panes.models import OWNER_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
+from app.panes.models import OWNER_ROLE, SAMPLE_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
 from app.theme import Theme, palette
 
 _ROW_HEIGHT = 24
-_PAD = 6
+_PAD = 3
 AnyIndex = QModelIndex | QPersistentModelIndex
 
 
@@ -45,7 +46,7 @@ class RowDelegate(QStyledItemDelegate):
     def sizeHint(self, _option: QStyleOptionViewItem, index: AnyIndex) -> QSize:
         """Room for the text with a little air at both sides."""
         if index.data(STATE_ROLE) is not None:
-            return QSize(22, _ROW_HEIGHT)
+            return QSize(20, _ROW_HEIGHT)
         text = str(index.data(Qt.ItemDataRole.DisplayRole))
         return QSize(QFontMetrics(self.theme.font(12)).horizontalAdvance(text) + 2 * _PAD, _ROW_HEIGHT)
 
@@ -59,7 +60,7 @@ class RowDelegate(QStyledItemDelegate):
         if state is not None:
             paint_state(painter, rect.center(), 11, state, theme)
         else:
-            self._paint_text(painter, rect.adjusted(_PAD, 0, -_PAD, 0), index)
+            self._paint_text(painter, rect, index)
         focused = QStyle.StateFlag.State_HasFocus | QStyle.StateFlag.State_KeyboardFocusChange
         if option.state & focused == focused:
             painter.setPen(theme.pen("accent", 1))
@@ -71,7 +72,9 @@ class RowDelegate(QStyledItemDelegate):
         text = str(index.data(Qt.ItemDataRole.DisplayRole))
         painter.setFont(font)
         painter.setPen(self.theme.colour("ink"))
-        shown = QFontMetrics(font).elidedText(text, Qt.TextElideMode.ElideRight, int(rect.width()) + 1)
+        metrics = QFontMetrics(font)
+        rect = rect.adjusted(_PAD, 0, -_PAD, 0)
+        shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, int(rect.width()) + 1)
         painter.drawText(rect, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
 
     def createEditor(self, parent: QWidget, _option: QStyleOptionViewItem, _index: AnyIndex) -> QWidget:
@@ -130,7 +133,7 @@ class RowView(QTableView):
         head.setSortIndicatorClearable(True)
         head.setHighlightSections(False)
         head.setMinimumSectionSize(18)
-        head.setStretchLastSection(False)
+        head.setStretchLastSection(True)
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
@@ -139,6 +142,7 @@ class RowView(QTableView):
         colours.setColor(QPalette.ColorRole.Base, theme.colour("chrome"))
         self.setPalette(colours)
         self.setFont(theme.font(12))
+        self.setStyleSheet(scroll_bar_style(theme))
         self.horizontalHeader().setFont(theme.font(11))
         self.horizontalHeader().setStyleSheet(
             f"QHeaderView {{ background: {theme.chrome}; }}"
@@ -154,20 +158,23 @@ class RowView(QTableView):
         if not count:
             return
         metrics = QFontMetrics(self.delegate.theme.font(11))
-        widths = []
+        cells = QFontMetrics(self.delegate.theme.font(12))
+        widths: list[int] = []
         for column in range(count):
-            title = str(self.proxy.headerData(column, Qt.Orientation.Horizontal) or "")
-            widths.append(
-                max(self.sizeHintForColumn(column), metrics.horizontalAdvance(title) + 2 * _PAD + 2)
-            )
-        spare = max(self.viewport().width() - sum(widths), 0)
-        texts = [column for column in range(count) if not self._is_mark(column)]
-        share = min(spare // max(len(texts), 1), 28)
-        for column, width in enumerate(widths):
-            head.resizeSection(column, width + (share if column in texts else 0))
+            heading = metrics.horizontalAdvance(self._heading(column, Qt.ItemDataRole.DisplayRole))
+            sample = cells.horizontalAdvance(self._heading(column, SAMPLE_ROLE))
+            widths.append(max(self.sizeHintForColumn(column), max(heading, sample) + 2 * _PAD))
+        for column, share in enumerate(self._shares(sum(widths), count)):
+            head.resizeSection(column, widths[column] + share)
 
-    def _is_mark(self, column: int) -> bool:
-        return not self.proxy.headerData(column, Qt.Orientation.Horizontal)
+    def _heading(self, column: int, role: int) -> str:
+        return str(self.proxy.headerData(column, Qt.Orientation.Horizontal, role) or "")
+
+    def _shares(self, total: int, count: int) -> list[int]:
+        """What each column takes of the width that is left over."""
+        texts = [self._heading(column, Qt.ItemDataRole.DisplayRole) != "" for column in range(count)]
+        share = min(max(self.viewport().width() - total, 0) // max(sum(texts), 1), 28)
+        return [share if text else 0 for text in texts]
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the width out anew."""
@@ -175,14 +182,14 @@ class RowView(QTableView):
         self.fit_columns()
 
     def show_rows(self, rows: tuple[Row, ...]) -> None:
-        """Show other rows; columns are fitted anew where they are rows of other things."""
-        before = [row.key for row in self.rows.rows]
+        """Show other rows; columns are fitted anew where one is too narrow for them."""
         self._following = True
         try:
             self.rows.set_rows(rows)
         finally:
             self._following = False
-        if [row.key for row in rows] != before:
+        head = self.horizontalHeader()
+        if any(self.sizeHintForColumn(c) > head.sectionSize(c) for c in range(head.count())):
             self.fit_columns()
 
     def follow(self, ids: frozenset[str]) -> None:

@@ -25,6 +25,7 @@ class Offer:
     about: str
     found_by: str
     part: dict[str, Any]
+    is_other_name: bool = False
 
 
 @dataclass(frozen=True)
@@ -100,15 +101,15 @@ def _references() -> tuple[Offer, ...]:
 
 
 def _tubes(catalogue: Catalogue) -> tuple[Offer, ...]:
-    return tuple(
-        Offer(
-            found.designation,
-            " · ".join(text for text in (", ".join(found.equivalents[:1]), rating_text(found)) if text),
-            " ".join((name, *found.equivalents, found.description, "tube")).casefold(),
-            {"kind": "tube", "type": found.designation},
-        )
-        for name, found in catalogue.tubes.items()
-    )
+    """Every tube type by its designation, and by its other names for those who look for them."""
+    offers: list[Offer] = []
+    for found in catalogue.tubes.values():
+        rating, name = rating_text(found), found.designation
+        for each in dict.fromkeys((name, *found.equivalents)):
+            about = rating if each == name else f"= {name} · {rating}"
+            found_by = f"{each} {found.description} tube".casefold() if each == name else each.casefold()
+            offers.append(Offer(each, about, found_by, {"kind": "tube", "type": each}, each != name))
+    return tuple(offers)
 
 
 def _lamps(catalogue: Catalogue) -> tuple[Offer, ...]:

@@ -5,14 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
-
-import networkx as nx
+from typing import TYPE_CHECKING
 
 from core.catalogue import Catalogue
 from core.elements import branches_of
 from core.elements.branch import GROUND, Branch, Contact, Context, Reactive, Resistive, Source
 from core.elements.passive import wire_ohm
 from core.sheet import Chassis, Joint, Sheet, split_terminal
+
+if TYPE_CHECKING:
+    from networkx import MultiGraph
 
 
 @dataclass(frozen=True)
@@ -37,6 +39,11 @@ class Island:
         """The branches with an EMF."""
         return tuple(branch for branch in self.branches if isinstance(branch.law, Source))
 
+    @cached_property
+    def has_ac(self) -> bool:
+        """Whether any source in it follows the mains."""
+        return any(isinstance(b.law, Source) and b.law.ac_per_mains != 0.0 for b in self.branches)
+
     @property
     def owners(self) -> tuple[str, ...]:
         """Ids of the parts and wires in it."""
@@ -45,13 +52,25 @@ class Island:
 
 @dataclass(frozen=True)
 class Circuit:
-    """The sheet as a circuit. Edges of ``graph`` are keyed by branch key and carry the branch."""
+    """The sheet as a circuit."""
 
     sheet: Sheet
     context: Context
     branches: dict[str, Branch]
-    graph: nx.MultiGraph
     islands: tuple[Island, ...]
+
+    @cached_property
+    def graph(self) -> MultiGraph:
+        """Terminals and branches as a MultiGraph; edges are keyed by branch key and carry the branch.
+
+        Built when first asked for: importing networkx takes longer than solving a sheet.
+        """
+        from networkx import MultiGraph  # noqa: PLC0415
+
+        graph = MultiGraph()
+        graph.add_nodes_from(terminal for island in self.islands for terminal in island.terminals)
+        graph.add_edges_from((b.u, b.v, b.key, {"branch": b}) for b in self.branches.values())
+        return graph
 
     @cached_property
     def branches_by_owner(self) -> dict[str, tuple[Branch, ...]]:
@@ -91,37 +110,37 @@ def build(sheet: Sheet, catalogue: Catalogue) -> Circuit:
     """Turn a sheet into its circuit."""
     context = Context(sheet.mains, sheet.ambient_c, catalogue)
     branches: list[Branch] = []
-    graph = nx.MultiGraph()
+    neighbours: dict[str, list[str]] = {}
     chassis = set()
     for part in sheet.parts:
         if isinstance(part, Chassis):
             chassis.add(part.id)
-            graph.add_node(GROUND)
         elif isinstance(part, Joint):
-            graph.add_node(f"{part.id}.j")
+            neighbours[f"{part.id}.j"] = []
         else:
             branches.extend(branches_of(part, context))
     for wire in sheet.wires:
-        ends = (
-            GROUND if split_terminal(terminal)[0] in chassis else terminal for terminal in (wire.start, wire.end)
-        )
-        branches.append(Branch(wire.id, wire.id, *ends, Resistive(wire_ohm(wire, sheet.ambient_c))))
-    graph.add_edges_from((branch.u, branch.v, branch.key, {"branch": branch}) for branch in branches)
-    return Circuit(sheet, context, {b.key: b for b in branches}, graph, _islands(graph, branches))
+        u = GROUND if split_terminal(wire.start)[0] in chassis else wire.start
+        v = GROUND if split_terminal(wire.end)[0] in chassis else wire.end
+        branches.append(Branch(wire.id, wire.id, u, v, Resistive(wire_ohm(wire, sheet.ambient_c))))
+    for branch in branches:
+        neighbours.setdefault(branch.u, []).append(branch.v)
+        neighbours.setdefault(branch.v, []).append(branch.u)
+    neighbours.pop(GROUND, None)
+    return Circuit(sheet, context, {b.key: b for b in branches}, _islands(neighbours, branches))
 
 
-def _islands(graph: nx.MultiGraph, branches: Iterable[Branch]) -> tuple[Island, ...]:
-    """Components of the graph once the chassis node is taken out; what ties only chassis to itself is last."""
+def _islands(neighbours: dict[str, list[str]], branches: Iterable[Branch]) -> tuple[Island, ...]:
+    """Components of the circuit once the chassis node is taken out."""
     number: dict[str, int] = {}
     members: list[list[str]] = []
-    adjacency = graph.adj
-    for seed in graph:
-        if seed in number or seed == GROUND:
+    for seed in neighbours:
+        if seed in number:
             continue
         number[seed] = len(members)
         found = [seed]
         for node in found:  # grows while it is walked
-            for neighbour in adjacency[node]:
+            for neighbour in neighbours[node]:
                 if neighbour not in number and neighbour != GROUND:
                     number[neighbour] = len(members)
                     found.append(neighbour)
@@ -132,6 +151,5 @@ def _islands(graph: nx.MultiGraph, branches: Iterable[Branch]) -> tuple[Island, 
         if end != GROUND:
             sorted_branches[number[end]].append(branch)
     return tuple(
-        Island(tuple(own), tuple(terminals))
-        for own, terminals in zip(sorted_branches, members, strict=True)
+        Island(tuple(own), tuple(terminals)) for own, terminals in zip(sorted_branches, members, strict=True)
     )

@@ -118,7 +118,7 @@ def compile_island(island: Island, pulled_in: frozenset[str], ambient_k: float) 
     UnsolvableError
         Where sources without resistance contradict each other, or the island holds what is not computed.
     """
-    has_ac = any(branch.law.ac_per_mains for branch in island.sources)
+    has_ac = island.has_ac
     _refuse_beyond(island, has_ac)
     branches = tuple(branch for branch in island.branches if not is_open(branch, pulled_in))
     merged = _Merging()

@@ -41,8 +41,10 @@ def thermistor_law(part: Thermistor, context: Context) -> Ntc | None:
     """The figures of a thermistor from the part or its type, or None if neither gives them."""
     known = context.catalogue.thermistor(part.type) if part.type else None
     names = ("r25_ohm", "beta_k", "dissipation_w_per_k")
-    values = [getattr(part, name) or (getattr(known, name) if known else None) for name in names]
-    return Ntc(*values) if all(values) else None
+    r25, beta, dissipation = (
+        getattr(part, name) or (getattr(known, name) if known else None) for name in names
+    )
+    return Ntc(r25, beta, dissipation) if r25 and beta and dissipation else None
 
 
 def thermistor_branches(part: Thermistor, context: Context) -> tuple[Branch, ...]:

@@ -9,12 +9,36 @@ from functools import cached_property
 from core.catalogue import Catalogue
 from core.catalogue.types import TubeType
 from core.circuit import Circuit, Island
+from core.circuit.build import is_open
+from core.elements.branch import GROUND, Branch, Contact, Hot, Source
 from core.results import Finding, OperatingPoint
-from core.sheet import Sheet, Tube
+from core.rules.nets import Nets
+from core.sheet import AnyPart, Battery, DcSupply, Fuse, Lamp, MainsFeed, Sheet, Switch, Tube, Winding
 from core.strings import Topology
 
 # An exactly met limit is met: figures are compared with this much room for rounding in the last digits.
 ROUNDING = 1e-9
+# A heater with less than this share of its rated volts counts as cold: it does not even glow.
+COLD_SHARE = 0.05
+
+COMMON = "common practice"
+STRING_SOURCE = "RCA 12AX7-A data sheet, 10-60: ±6 % for series operation"
+STRING_TOLERANCE_PCT = 6.0
+
+
+@dataclass(frozen=True, eq=False)
+class Line:
+    """A heater line: one island with its supplies, heaters and ties to the chassis.
+
+    ``heaters`` are the ids of its tubes and lamps, ``ground`` the branches that end on the chassis.
+    """
+
+    island: Island
+    supplies: tuple[str, ...]
+    heaters: tuple[str, ...]
+    ground: tuple[Branch, ...]
+    has_mains: bool
+    has_ac: bool
 
 
 @dataclass(frozen=True)
@@ -33,10 +57,33 @@ class Case:
         return self.points[0]
 
     @cached_property
+    def kinds(self) -> dict[type[AnyPart], list[AnyPart]]:
+        """Parts by their class."""
+        found: dict[type[AnyPart], list[AnyPart]] = {}
+        for part in self.sheet.parts:
+            found.setdefault(type(part), []).append(part)
+        return found
+
+    @cached_property
+    def lamps(self) -> tuple[Lamp, ...]:
+        """Every panel lamp."""
+        return tuple(part for part in self.kinds.get(Lamp, ()) if isinstance(part, Lamp))
+
+    @cached_property
+    def type_of(self) -> dict[str, TubeType | None]:
+        """The tube type by the name that a part gives; None for unknown ones."""
+        names = {part.type for part in self.kinds.get(Tube, ()) if isinstance(part, Tube)}
+        return {name: self.catalogue.tube(name) for name in names}
+
+    @cached_property
     def tubes(self) -> tuple[tuple[Tube, TubeType], ...]:
         """Tubes in their sockets whose type is known."""
-        known = ((part, self.catalogue.tube(part.type)) for part in self.sheet.parts if isinstance(part, Tube))
-        return tuple((tube, kind) for tube, kind in known if kind is not None and not tube.pulled)
+        types = self.type_of
+        return tuple(
+            (part, kind)
+            for part in self.kinds.get(Tube, ())
+            if isinstance(part, Tube) and not part.pulled and (kind := types[part.type]) is not None
+        )
 
     @cached_property
     def tube_types(self) -> dict[str, TubeType]:
@@ -44,18 +91,119 @@ class Case:
         return {tube.id: kind for tube, kind in self.tubes}
 
     @cached_property
-    def island_of(self) -> dict[str, Island]:
-        """The island of each terminal that is not the chassis."""
-        return {terminal: island for island in self.circuit.islands for terminal in island.terminals}
+    def lines(self) -> tuple[Line, ...]:
+        """The islands that hold anything."""
+        return tuple(self._line(island) for island in self.circuit.islands if island.branches)
+
+    def _line(self, island: Island) -> Line:
+        supplies: dict[str, None] = {}
+        heaters: dict[str, None] = {}
+        ground = []
+        has_ac = False
+        for branch in island.branches:
+            law = branch.law
+            if isinstance(law, Hot):
+                heaters[branch.owner] = None
+            elif branch.owner in self.supply_volts:
+                supplies[branch.owner] = None
+                has_ac = has_ac or (isinstance(law, Source) and law.ac_per_mains != 0.0)
+            if GROUND in (branch.u, branch.v):
+                ground.append(branch)
+        part_by_id = self.sheet.part_by_id
+        has_mains = any(isinstance(part_by_id[one], MainsFeed) for one in supplies)
+        return Line(island, tuple(supplies), tuple(heaters), tuple(ground), has_mains, has_ac)
 
     @cached_property
-    def unsolved(self) -> frozenset[str]:
-        """Terminals without a solution in some condition."""
-        return frozenset(t for point in self.points for miss in point.unsolved for t in miss.island)
+    def line_of(self) -> dict[str, Line]:
+        """The line of each tube, lamp and supply by its id."""
+        return {one: line for line in self.lines for one in (*line.heaters, *line.supplies)}
 
-    def is_solved(self, part_id: str, pin: str) -> bool:
-        """Whether a terminal has an answer in every condition."""
-        return f"{part_id}.{pin}" not in self.unsolved
+    @cached_property
+    def supply_volts(self) -> dict[str, float]:
+        """Rated volts of each supply by id."""
+        return {
+            part.id: volts for part in self.sheet.parts if (volts := _rated_volts(part, self.sheet)) is not None
+        }
+
+    def is_grounded(self, line: Line) -> bool:
+        """Whether the supply of a line reaches the chassis; where nothing is solved, whether anything does."""
+        if not line.ground:
+            return False
+        if any(miss.island == line.island.terminals for miss in self.nominal.unsolved):
+            return True
+        return any(source.u in self.nominal.bias for source in line.island.sources if not is_lift(source))
+
+    @cached_property
+    def strung(self) -> frozenset[str]:
+        """Keys of the heater sections in series with the heater of another part."""
+        return frozenset(
+            key for group in self.topology.series if len({owner_of(key) for key in group}) > 1 for key in group
+        )
+
+    @cached_property
+    def lamp_lit(self) -> frozenset[str]:
+        """Keys of the sections of lamp-tapped heaters that have a lamp across them."""
+        lamps = {lamp.id for lamp in self.lamps}
+        tapped = {tube.id for tube, kind in self.tubes if kind.tap_role == "lamp"} if lamps else set()
+        groups = self.topology.parallel if tapped else ()
+        lit = (group for group in groups if any(owner_of(key) in lamps for key in group))
+        return frozenset(key for group in lit for key in group if owner_of(key) in tapped)
+
+    @cached_property
+    def wire_branches(self) -> tuple[Branch, ...]:
+        """The wires as branches; every chassis symbol is one node."""
+        branches = self.circuit.branches
+        return tuple(branches[wire.id] for wire in self.sheet.wires)
+
+    @cached_property
+    def wire_nets(self) -> Nets:
+        """Terminals joined by wires, and by the chassis between them."""
+        return Nets(self.wire_branches)
+
+    @cached_property
+    def conductors(self) -> tuple[Branch, ...]:
+        """Wires, fuses, closed switches and closed relay contacts."""
+        more = [
+            branch
+            for kind in (Fuse, Switch)
+            for part in self.kinds.get(kind, ())
+            for branch in self.circuit.branches_by_owner.get(part.id, ())
+        ]
+        pulled = frozenset(key for key, branch in self.nominal.branches.items() if branch.pulled_in)
+        contacts = [b for b in self.circuit.branches.values() if isinstance(b.law, Contact)]
+        return (*self.wire_branches, *more, *(b for b in contacts if not is_open(b, pulled)))
+
+    @cached_property
+    def wired_pins(self) -> dict[str, tuple[str, ...]]:
+        """The terminals of each part that a wire ends on."""
+        found: dict[str, dict[str, None]] = {}
+        for wire in self.sheet.wires:
+            for terminal in (wire.start, wire.end):
+                part_id, _, name = terminal.rpartition(".")
+                found.setdefault(part_id, {})[name] = None
+        return {part_id: tuple(names) for part_id, names in found.items()}
+
+
+def _rated_volts(part: AnyPart, sheet: Sheet) -> float | None:
+    if isinstance(part, DcSupply):
+        return part.set_v
+    if isinstance(part, Battery):
+        return part.emf_v
+    if isinstance(part, MainsFeed):
+        return sheet.mains.nominal_v
+    if isinstance(part, Winding):
+        return part.rated_v
+    return part.regulator_v or part.rated_v if part.kind == "rectified_supply" else None
+
+
+def owner_of(key: str) -> str:
+    """The part of a section by the section's key ``V1:4-9``."""
+    return key.rpartition(":")[0]
+
+
+def is_lift(branch: Branch) -> bool:
+    """Whether a branch is a DC lift above the chassis."""
+    return isinstance(branch.law, Source) and branch.law.bias
 
 
 Rule = Callable[[Case], Iterable[Finding] | Iterator[Finding]]

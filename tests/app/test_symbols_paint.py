@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import ClassVar, get_args
 
 import pytest
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QPoint, QSize
 from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtSvg import QSvgGenerator
 
 from app.canvas import symbols
 from app.canvas.look import PartLook
@@ -116,8 +117,8 @@ def test_every_sort_of_socket_paints(name: str, pulled: bool):
 
 def glowing_pixels(part, look: PartLook, scale: float = 3.0) -> int:
     image = image_of(lambda p: symbols.paint_part(p, part, SHELF, look, LIGHT, scale), LIGHT, scale)
-    wanted = glow(1440.0, LIGHT)
-    return sum(image.pixelColor(x, y) == wanted for x in range(image.width()) for y in range(image.height()))
+    wanted = glow(1440.0, LIGHT).rgb()
+    return sum(image.pixel(x, y) == wanted for x in range(image.width()) for y in range(image.height()))
 
 
 def test_a_hot_heater_glows_and_a_pulled_tube_has_none():
@@ -175,6 +176,17 @@ def test_painting_leaves_the_painter_as_it_was():
         assert (painter.transform(), painter.pen(), painter.font()) == before
 
     image_of(paint, LIGHT)
+
+
+def test_text_in_an_svg_file_stays_text(tmp_path):
+    generator = QSvgGenerator()
+    generator.setFileName(str(tmp_path / "x.svg"))
+    generator.setSize(QSize(300, 200))
+    painter = QPainter(generator)
+    symbols.paint_part(painter, part_of("tube"), SHELF, PartLook(state="ok", values="6.94 V"), LIGHT, 1.0)
+    painter.end()
+    text = (tmp_path / "x.svg").read_text(encoding="utf-8")
+    assert all(word in text for word in ("X1", "ECC83", "6.94 V", 'font-family="Inter"'))
 
 
 @pytest.mark.parametrize("state", ["ok", "over", "under", "cold", "stale"])

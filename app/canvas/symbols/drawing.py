@@ -9,10 +9,10 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QFontMetricsF, QPainter, QPainterPath, QStaticText, QTransform
+from PySide6.QtGui import QFontMetricsF, QPaintEngine, QPainter, QPainterPath, QStaticText, QTransform
 
 from app.canvas.symbols.geometry import Box, Point, Terminal, turn_point
-from app.theme import Theme
+from app.theme import Theme, searchable
 
 
 @dataclass(frozen=True)
@@ -95,6 +95,26 @@ def static_text(text: str, px: float, bold: bool, theme: Theme) -> tuple[QStatic
     return laid, metrics.horizontalAdvance(text), metrics.height()
 
 
+def keeps_words(painter: QPainter) -> bool:
+    """Whether the painter writes a file whose text shall stay text that can be searched and copied."""
+    return painter.paintEngine().type() in (QPaintEngine.Type.SVG, QPaintEngine.Type.Pdf)
+
+
+def draw_laid(painter: QPainter, corner: QPointF, laid: QStaticText, as_words: bool) -> None:
+    """Draw a laid-out text with its top left corner at ``corner``, in the painter's font.
+
+    ``as_words`` draws it anew and with plain figures: in a PDF file a text drawn from stored glyphs, or with
+    figures of equal width, cannot be searched.
+    """
+    if as_words:
+        font = searchable(painter.font())
+        painter.setFont(font)
+        ascent = QFontMetricsF(font).ascent()
+        painter.drawText(QPointF(corner.x(), corner.y() + ascent), laid.text())
+    else:
+        painter.drawStaticText(corner, laid)
+
+
 def draw_text(
     painter: QPainter,
     theme: Theme,
@@ -115,7 +135,8 @@ def draw_text(
     laid, width, height = static_text(text, px, bold, theme)
     painter.setFont(theme.font(px, bold))
     painter.setPen(theme.colour(role))
-    painter.drawStaticText(QPointF(at[0] - width * align, at[1] - height / 2), laid)
+    corner = QPointF(at[0] - width * align, at[1] - height / 2)
+    draw_laid(painter, corner, laid, keeps_words(painter))
     return width
 
 

@@ -12,7 +12,16 @@ from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath, QPen, QStaticTe
 
 from app.canvas.look import PartLook
 from app.canvas.symbols.bases import OUTLINE, Base, Mark, Pin, angle_of, place, socket_for
-from app.canvas.symbols.drawing import circle, draw_text, joined, path, rectangle, static_text
+from app.canvas.symbols.drawing import (
+    circle,
+    draw_laid,
+    draw_text,
+    joined,
+    keeps_words,
+    path,
+    rectangle,
+    static_text,
+)
 from app.canvas.symbols.geometry import Box, Point, Terminal, turn_point
 from app.canvas.symbols.glow import glow
 from app.canvas.symbols.heater import heater_paths
@@ -248,11 +257,12 @@ def _paint_numbers(
     with_values: bool,
 ) -> None:
     base, heater_pins = socket_of(kind), () if kind is None else kind.heater_pins
+    as_words = keeps_words(painter)
     for group in _number_texts(base, heater_pins, part.turn, theme):
         painter.setFont(group.font)
         painter.setPen(group.colour)
         for corner, laid in group.texts:
-            painter.drawStaticText(corner, laid)
+            draw_laid(painter, corner, laid, as_words)
     if not (with_values and look.pin_values):
         return
     ends = socket_terminals(base, heater_pins, part.turn)

@@ -1,0 +1,57 @@
+"""Terminals joined by conductors: which are the same piece of metal, and along which wires."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from core.elements.branch import Branch
+
+
+class Nets:
+    """Terminals merged by conductors; every terminal is at least a net of its own."""
+
+    def __init__(self, conductors: Iterable[Branch]) -> None:
+        self._parent: dict[str, str] = {}
+        for branch in conductors:
+            one, other = self.net(branch.u), self.net(branch.v)
+            if one != other:
+                self._parent[one] = other
+
+    def net(self, terminal: str) -> str:
+        """The terminal that stands for the net of ``terminal``."""
+        parent = self._parent
+        root = terminal
+        while (above := parent.get(root, root)) != root:
+            root = above
+        while (above := parent.get(terminal, terminal)) != root:
+            parent[terminal], terminal = root, above
+        return root
+
+    def joined(self, one: str, other: str) -> bool:
+        """Whether metal joins two terminals."""
+        return self.net(one) == self.net(other)
+
+
+def shortest_path(conductors: Iterable[Branch], start: str, end: str) -> tuple[str, ...]:
+    """Owners of the conductors on a shortest way between two terminals; empty where there is none."""
+    at: dict[str, list[tuple[str, str]]] = {}
+    for branch in conductors:
+        at.setdefault(branch.u, []).append((branch.owner, branch.v))
+        at.setdefault(branch.v, []).append((branch.owner, branch.u))
+    came: dict[str, tuple[str, str]] = {start: ("", "")}
+    walk = [start]
+    for node in walk:
+        if node == end:
+            break
+        for owner, far in at.get(node, ()):
+            if far not in came:
+                came[far] = (owner, node)
+                walk.append(far)
+    if end not in came:
+        return ()
+    found: list[str] = []
+    node = end
+    while node != start:
+        owner, node = came[node]
+        found.append(owner)
+    return tuple(dict.fromkeys(reversed(found)))

@@ -1,0 +1,72 @@
+"""Figures and names as they stand in findings."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from core.units import THIN_SPACE, Dimension, format_percent, format_quantity
+
+_SHOWN = 4
+
+
+def volts(value: float) -> str:
+    """``6.30 V``."""
+    return format_quantity(value, Dimension.VOLTS)
+
+
+def amps(value: float) -> str:
+    """``150 mA``."""
+    return format_quantity(value, Dimension.AMPS)
+
+
+def watts(value: float) -> str:
+    """``99.2 mW``."""
+    return format_quantity(value, Dimension.WATTS)
+
+
+def ohms(value: float) -> str:
+    """``47.0 Ω``; a fraction of an ohm as resistors are sold, ``0.082 Ω``."""
+    if 0.001 <= value < 1:
+        return f"{value:.3g}{THIN_SPACE}Ω"
+    return format_quantity(value, Dimension.OHMS)
+
+
+def rating(value: float) -> str:
+    """A wattage as it is sold: ``2 W``, ``0.25 W``."""
+    return f"{value:g}{THIN_SPACE}W"
+
+
+def percent(value: float) -> str:
+    """A deviation with its sign: ``+10 %``, ``−9.5 %``."""
+    return format_percent(value, 0 if abs(value - round(value)) < 0.05 else 1)
+
+
+def share(value: float) -> str:
+    """A part of a whole, without sign: ``83 %``."""
+    return percent(value).removeprefix("+")
+
+
+def band(low: float, high: float) -> str:
+    """The limits of a deviation: ``±10 %`` or ``−12.7 % to +11.1 %``."""
+    if abs(low + high) < 0.05:
+        return f"±{share(high)}"
+    return f"{percent(low)} to {percent(high)}"
+
+
+def listed(items: Sequence[str], shown: int = _SHOWN) -> str:
+    """``V1``, ``V1 and V2``, ``V1, V2, V3, V4 and 6 more``."""
+    if len(items) > shown + 1:
+        return f"{', '.join(items[:shown])} and {len(items) - shown} more"
+    if len(items) < 2:
+        return "".join(items)
+    return f"{', '.join(items[:-1])} and {items[-1]}"
+
+
+def pin_list(pins: Sequence[str]) -> str:
+    """``pin 9`` or ``pins 4 and 5``."""
+    return f"pin {pins[0]}" if len(pins) == 1 else f"pins {listed(pins, 8)}"
+
+
+def wire_size(awg: int | None, area_mm2: float | None) -> str:
+    """``AWG 20`` or ``0.5 mm²``."""
+    return f"AWG {awg}" if awg is not None else f"{area_mm2 or 0:g}{THIN_SPACE}mm²"
