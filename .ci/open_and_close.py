@@ -8,7 +8,9 @@ from PySide6.QtCore import QTimer
 
 from app.crash import Watch
 from app.settings import Settings
-from app.start import first_sheet, make_application, make_window
+from app.sources import open_sheet
+from app.start import make_application, make_window
+from core.samples import sample_names
 
 folder = Path(tempfile.mkdtemp())
 application = make_application()
@@ -16,7 +18,7 @@ watch = Watch(folder)
 watch.install()
 troubles: list[str] = []
 watch.happened.connect(troubles.append)
-window = make_window(first_sheet(None), Settings(folder / "settings.ini"), watch)
+window = make_window(open_sheet(sample_names()[0]), Settings(folder / "settings.ini"), watch)
 window.show()
 QTimer.singleShot(500, window.close)
 status = application.exec()

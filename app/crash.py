@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import contextlib
-import logging
 import sys
 import traceback
-from logging.handlers import RotatingFileHandler
+from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
 
@@ -14,7 +13,7 @@ from PySide6.QtCore import QObject, Qt, Signal
 
 from app.places import state_folder
 
-log = logging.getLogger("heaterloom")
+MAX_LOG_BYTES = 1_000_000
 
 
 class Watch(QObject):
@@ -29,25 +28,8 @@ class Watch(QObject):
     def __init__(self, folder: Path | None = None, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._seen: set[str] = set()
-        self.log_file = self._start_log(folder or state_folder())
+        self._folder = folder or state_folder()
         self._caught.connect(self.happened, Qt.ConnectionType.QueuedConnection)
-
-    @staticmethod
-    def _start_log(folder: Path) -> Path | None:
-        """The log file, or None where the folder does not allow one."""
-        with contextlib.suppress(OSError):
-            folder.mkdir(parents=True, exist_ok=True)
-            target = folder / "heaterloom.log"
-            handler = RotatingFileHandler(
-                target, maxBytes=1_000_000, backupCount=2, encoding="utf-8", delay=True
-            )
-            handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
-            for old in list(log.handlers):
-                log.removeHandler(old)
-                old.close()
-            log.addHandler(handler)
-            return target
-        return None
 
     def install(self) -> None:
         """Take over the interpreter's hook for uncaught exceptions."""
@@ -59,16 +41,29 @@ class Watch(QObject):
             sys.__excepthook__(kind, error, trace)
             return
         text = "".join(traceback.format_exception(kind, error, trace))
-        with contextlib.suppress(OSError):
-            log.error("%s", text)
+        written = write_log(self._folder, text)
         print(text, file=sys.stderr)
         frames = traceback.extract_tb(trace)
         place = f"{kind.__name__} {frames[-1].filename}:{frames[-1].lineno}" if frames else kind.__name__
         if place not in self._seen:
             self._seen.add(place)
-            self._caught.emit(self._sentence(kind, error))
+            self._caught.emit(_sentence(kind, error, written))
 
-    def _sentence(self, kind: type[BaseException], error: BaseException) -> str:
-        where = f" Details are in {self.log_file}." if self.log_file else ""
-        what = str(error).strip().splitlines()[0] if str(error).strip() else kind.__name__
-        return f"Something unexpected happened: {what}. Your sheet is as it was before.{where}"
+
+def write_log(folder: Path, text: str) -> Path | None:
+    """Append to the log in ``folder``, which is begun anew when it grows large; None where that fails."""
+    target = folder / "heaterloom.log"
+    with contextlib.suppress(OSError):
+        folder.mkdir(parents=True, exist_ok=True)
+        if target.exists() and target.stat().st_size > MAX_LOG_BYTES:
+            target.replace(folder / "heaterloom.log.1")
+        with target.open("a", encoding="utf-8") as stream:
+            stream.write(f"{datetime.now(UTC).isoformat(timespec='seconds')}\n{text}\n")
+        return target
+    return None
+
+
+def _sentence(kind: type[BaseException], error: BaseException, log_file: Path | None) -> str:
+    where = f" Details are in {log_file}." if log_file else ""
+    what = str(error).strip().splitlines()[0] if str(error).strip() else kind.__name__
+    return f"Something unexpected happened: {what}. Your sheet is as it was before.{where}"

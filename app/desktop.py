@@ -5,6 +5,9 @@ from __future__ import annotations
 import os
 import sys
 
+from app.early import EarlyAnswer
+from core.samples import sample_names
+
 APT_LINE = (
     "sudo apt-get install libglib2.0-0 libgl1 libegl1 libfontconfig1 libxkbcommon0 libdbus-1-3 "
     "libxcb-cursor0 libxcb-icccm4 libxcb-keysyms1 libxcb-image0 libxcb-render-util0 libxcb-shape0 "
@@ -15,13 +18,15 @@ UNUSABLE = 2
 
 def run(name: str | None) -> int:
     """Open the window on a sheet, or on the first built-in sample; returns the exit status."""
-    complaint = missing_screen(dict(os.environ), sys.platform) or missing_library()
+    complaint = missing_screen(dict(os.environ), sys.platform)
+    early = None if complaint else EarlyAnswer(name or sample_names()[0])
+    complaint = complaint or missing_library()
     if complaint:
         print(f"heaterloom: {complaint}", file=sys.stderr)
         return UNUSABLE
     from app.start import start  # noqa: PLC0415 - only once the libraries are known to be there
 
-    return start(name)
+    return start(name, early)
 
 
 def missing_screen(environment: dict[str, str], system: str) -> str:

@@ -8,11 +8,11 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from app.commands import SheetCommand
-from core.assess import Assessment
 from core.catalogue import Catalogue
 from core.checks import find_problems
 from core.edits import Change, change_between
 from core.errors import EditError
+from core.results import Assessment
 from core.sheet import Sheet
 
 

@@ -7,12 +7,16 @@ time and only the newest request waits. Answers to an older drawing are dropped 
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, Signal
 
 from app.document import Document
 from app.viewpoint import Viewpoint
-from core.assess import Assessment, Memory, assess, look_at
+from core.results import Assessment
+
+if TYPE_CHECKING:
+    from core.assess import Memory
 
 SMALL = 150  # parts and wires: about 10 ms, well inside one frame
 
@@ -47,7 +51,7 @@ class Live(QObject):
         self._document = document
         self._viewpoint = viewpoint
         self._small = small
-        self._memory = Memory()
+        self._memory: Memory | None = None
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
         self._carrier = _Carrier(self)
@@ -75,10 +79,14 @@ class Live(QObject):
             self._pool.start(_Task(work, self._carrier))
 
     def _work(self) -> Callable[[], Assessment]:
-        document, memory = self._document, self._memory
+        # numerics are loaded with the first question, not with the window
+        from core.assess import Memory, assess, look_at  # noqa: PLC0415
+
+        document = self._document
+        memory = self._memory = self._memory or Memory()
         present, chosen = document.assessment, self._viewpoint.condition
         if present is not None:
-            return lambda: look_at(present, chosen, memory)
+            return lambda: look_at(present, document.catalogue, chosen, memory)
         sheet, catalogue = document.sheet, document.catalogue
         return lambda: assess(sheet, catalogue, chosen, memory)
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Protocol
 
-from core.samples import sample_bytes
 from PySide6.QtCore import QObject, Signal
 
 from app.document import Document
@@ -13,6 +12,7 @@ from app.files import write_atomically
 from app.settings import Settings
 from app.sources import Opened, open_sheet
 from core.errors import HeaterloomError
+from core.samples import sample_bytes
 from core.sheet import Sheet
 from core.storage import dump, load
 
@@ -95,8 +95,12 @@ class Session(QObject):
 
     def show(self, opened: Opened) -> None:
         """Make an opened sheet the document's."""
-        self.path = opened.path
         self._document.open(opened.sheet)
+        self.belong(opened)
+
+    def belong(self, opened: Opened) -> None:
+        """Take note of the file that the document's sheet came from."""
+        self.path = opened.path
         if opened.path is not None:
             self._settings.add_recent(opened.path)
         self.moved.emit()

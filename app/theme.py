@@ -10,8 +10,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
-from importlib.resources import files
-from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QRectF, Qt
 from PySide6.QtGui import (
@@ -26,6 +24,8 @@ from PySide6.QtGui import (
     QPixmap,
 )
 from PySide6.QtSvg import QSvgRenderer
+
+from resources import path, read_bytes
 
 FAMILY = "Inter"
 _EQUAL_FIGURES = QFont.Tag("tnum")
@@ -211,7 +211,7 @@ def load_fonts() -> tuple[str, ...]:
     """
     families: list[str] = []
     for name in _FONT_FILES:
-        data = files("resources").joinpath("fonts", name).read_bytes()
+        data = read_bytes("fonts", name)
         number = QFontDatabase.addApplicationFontFromData(QByteArray(data))
         if number < 0:
             raise RuntimeError(f"The bundled font {name} cannot be read.")
@@ -224,7 +224,7 @@ def icon(name: str, theme: Theme) -> QIcon:
 
     Needs a QGuiApplication. Raises FileNotFoundError for a name that is not bundled.
     """
-    source = files("resources").joinpath("icons", f"{name}.svg").read_text(encoding="utf-8")
+    source = read_bytes("icons", f"{name}.svg").decode()
     result = QIcon()
     for mode, role in ((QIcon.Mode.Normal, "ink"), (QIcon.Mode.Disabled, "edge")):
         coloured = source.replace("currentColor", str(getattr(theme, role)))
@@ -301,7 +301,7 @@ def _states(selector: str, state: str) -> str:
 
 def _tick(theme: Theme) -> str:
     """The file of the tick that stands out on the theme's accent."""
-    return Path(str(files("resources").joinpath("icons", f"tick-{theme.name}.svg"))).as_posix()
+    return path("icons", f"tick-{theme.name}.svg")
 
 
 def stylesheet(theme: Theme) -> str:

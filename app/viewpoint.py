@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject, Signal
 
-from core.assess import Assessment
-from core.results import Condition, OperatingPoint
+from core.results import Assessment, Condition, OperatingPoint
 from core.sheet import Mains
 
 CHOSEN = "chosen"

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QShowEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QVBoxLayout, QWidget
 
@@ -17,13 +18,16 @@ from app.document import Document
 from app.live import Live
 from app.menus import Menus
 from app.panes.conditions_strip import ConditionsStrip
-from app.panes.side import ADD, FINDINGS, PROPERTIES, SideColumn
 from app.selection import Selection
 from app.session import Session
 from app.settings import Settings
 from app.theme import DARK, LIGHT, Theme, icon, palette, stylesheet
 from app.viewpoint import Viewpoint
 from core.errors import HeaterloomError
+from core.results import Assessment
+
+if TYPE_CHECKING:
+    from app.panes.side import SideColumn
 
 SIZE = (1280, 720)
 CANVAS_SHARE = 0.64
@@ -45,7 +49,7 @@ class MainWindow(QMainWindow):
         self.strip = ConditionsStrip(document, self.viewpoint, self.theme, self)
         self.scene = SheetScene(document, self.selection, self.viewpoint, self.theme, self)
         self.view = SheetView(self.scene, self)
-        self.side = SideColumn(document, self.selection, self.viewpoint, self.theme, self)
+        self._side: SideColumn | None = None
         self.live = Live(document, self.viewpoint, parent=self)
         self._arrange()
         self._dress()
@@ -57,7 +61,7 @@ class MainWindow(QMainWindow):
     def _arrange(self) -> None:
         self.splitter = QSplitter(Qt.Orientation.Horizontal, self)
         self.splitter.addWidget(self.view)
-        self.splitter.addWidget(self.side)
+        self.splitter.addWidget(QWidget(self))
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setCollapsible(0, False)
         self.splitter.setSizes([round(SIZE[0] * CANVAS_SHARE), round(SIZE[0] * (1 - CANVAS_SHARE))])
@@ -76,10 +80,43 @@ class MainWindow(QMainWindow):
         self.document.undo_stack.cleanChanged.connect(self._show_name)
         self.session.moved.connect(self._show_name)
         self.view.edit_requested.connect(self._on_edit_requested)
-        self.side.parts_list.add_requested.connect(self._on_add_requested)
+        self.view.viewport().installEventFilter(self)
         self.banner.acted.connect(self.session.save_as)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._on_scheme)
+
+    @property
+    def side(self) -> SideColumn:
+        """The panes to the right. They are made right after the drawing has been painted for the first time."""
+        if self._side is None:
+            from app.panes.side import SideColumn  # noqa: PLC0415 - the drawing comes first
+
+            made = SideColumn(self.document, self.selection, self.viewpoint, self.theme, self)
+            self._side = made
+            self.splitter.replaceWidget(1, made).deleteLater()
+            made.parts_list.add_requested.connect(self._on_add_requested)
+        return self._side
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Make the panes once the drawing is on the screen."""
+        if event.type() == QEvent.Type.Paint:
+            self.view.viewport().removeEventFilter(self)
+            QTimer.singleShot(0, self, self.complete)
+        return super().eventFilter(watched, event)
+
+    def complete(self) -> None:
+        """Make what the first look at the drawing does not need."""
+        self.side.show()
+        # numerics are loaded before the first edit asks for them
+        import core.assess  # noqa: F401, PLC0415
+
+    def begin(self, answer: object = None) -> None:
+        """Show the answers for the first sheet: those found beforehand if they are for it, else solve it."""
+        sheet = self.document.sheet
+        if isinstance(answer, Assessment) and answer.sheet == sheet:
+            self.document.take_assessment(replace(answer, sheet=sheet))
+        else:
+            self.live.refresh()
 
     def _restore(self) -> None:
         geometry = self.settings.bytes_of("geometry")
@@ -98,8 +135,7 @@ class MainWindow(QMainWindow):
 
     def _on_edit_requested(self, item_id: str) -> None:
         self.selection.set([item_id])
-        self.side.show_pane(PROPERTIES)
-        self.side.properties.focus_first()
+        self.side.show_properties()
 
     def _on_add_requested(self, template: dict[str, Any]) -> None:
         self.view.add_template(template)
@@ -113,8 +149,9 @@ class MainWindow(QMainWindow):
         self.settings.theme = name
         self.theme = wanted_theme(name)
         self._dress()
-        for part in (self.strip, self.view, self.side):
-            part.set_theme(self.theme)
+        for part in (self.strip, self.view, self._side):
+            if part is not None:
+                part.set_theme(self.theme)
 
     def _dress(self) -> None:
         application = QApplication.instance()
@@ -134,12 +171,11 @@ class MainWindow(QMainWindow):
 
     def show_findings(self) -> None:
         """Bring the findings forward."""
-        self.side.show_pane(FINDINGS)
+        self.side.show_findings()
 
     def show_parts(self) -> None:
         """Bring the parts list forward, ready to type."""
-        self.side.show_pane(ADD)
-        self.side.parts_list.focus_filter()
+        self.side.show_parts()
 
     def save_picture(self) -> None:
         """Ask for a file and draw the sheet into it."""
@@ -165,6 +201,7 @@ class MainWindow(QMainWindow):
         super().showEvent(event)
         if not event.spontaneous():
             self.view.fit()
+            self.view.setFocus()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Close only with the user's leave when there are unsaved changes."""

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from core.catalogue import Catalogue
 from core.circuit import Circuit, Island, build
-from core.results import Condition, Finding, HeaterPoint, OperatingPoint, Unsolved
+from core.results import Assessment, Condition, HeaterPoint, OperatingPoint, Unsolved
 from core.rules import run_rules
 from core.rules.basis import Case
 from core.sheet import Mains, Sheet, Tube
@@ -21,24 +21,6 @@ COLD = "cold"
 CHOSEN = "chosen"
 
 CELSIUS_TO_K = 273.15
-
-
-@dataclass(frozen=True)
-class Assessment:
-    """The answers for one sheet. ``points`` are by condition name.
-
-    ``strings`` are the groups of two or more heater sections in series, each by its key ``V1:4-9``.
-    """
-
-    sheet: Sheet
-    circuit: Circuit
-    points: dict[str, OperatingPoint]
-    strings: tuple[tuple[str, ...], ...]
-    findings: tuple[Finding, ...]
-
-    def conditions(self) -> tuple[Condition, ...]:
-        """The conditions that were solved, in order."""
-        return tuple(point.condition for point in self.points.values())
 
 
 class Memory:
@@ -105,15 +87,17 @@ def assess(
     wiring = topology(circuit, pulled_in)
     hot = (nominal, points[LOW], points[HIGH])
     findings = run_rules(Case(sheet, catalogue, circuit, wiring, hot))
-    return Assessment(sheet, circuit, points, wiring.series, findings)
+    return Assessment(sheet, points, wiring.series, findings)
 
 
-def look_at(assessment: Assessment, chosen: Condition, memory: Memory) -> Assessment:
+def look_at(assessment: Assessment, catalogue: Catalogue, chosen: Condition, memory: Memory) -> Assessment:
     """The same assessment with the operating point of another chosen condition."""
     conditions = conditions_of(assessment.sheet.mains, chosen)
     points = {name: point for name, point in assessment.points.items() if name != CHOSEN}
     extra = tuple(condition for condition in conditions if condition.name == CHOSEN)
-    return replace(assessment, points={**points, **_points(assessment.circuit, extra, memory)})
+    return replace(
+        assessment, points={**points, **_points(build(assessment.sheet, catalogue), extra, memory)}
+    )
 
 
 def _points(circuit: Circuit, conditions: tuple[Condition, ...], memory: Memory) -> dict[str, OperatingPoint]:
@@ -162,4 +146,4 @@ def _merge(sheet: Sheet, condition: Condition, answers: list[Answer]) -> Operati
     )
 
 
-__all__ = ["Assessment", "Circuit", "Memory", "assess", "conditions_of"]
+__all__ = ["Assessment", "Memory", "assess", "conditions_of", "look_at"]

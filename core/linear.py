@@ -40,24 +40,23 @@ def stamp(u: Indices, v: Indices, width: int) -> tuple[Indices, Array]:
 class LinearSystem:
     """Equations of ``width - 1`` unknowns; the last row and column belong to the reference and are left out.
 
-    ``constant_places`` with ``constant_values`` ``(b, k)`` never change, ``varying_places`` get new values at
-    every :meth:`solve`. Places are flat indices into a square of side ``width``.
+    ``constant_places`` with ``constant_values`` ``(k,)`` never change and are those of all ``items`` of the batch;
+    ``varying_places`` get new values at every :meth:`solve`. Places are flat indices into a square of side ``width``.
     """
 
     width: int
+    items: int
     constant_places: Indices
     constant_values: Array
     varying_places: Indices
 
     def __post_init__(self) -> None:
-        items = len(self.constant_values)
         self.is_dense = self.width - 1 <= DENSE_LIMIT
         if self.is_dense:
             square = self.width**2
-            offsets = square * np.arange(items)[:, None]
-            flat = (self.constant_places + offsets).ravel()
-            self._constant = np.bincount(flat, self.constant_values.ravel(), items * square)
-            self._varying = (self.varying_places + offsets).ravel()
+            self._constant = np.zeros(square)
+            np.add.at(self._constant, self.constant_places, self.constant_values)
+            self._varying = (self.varying_places + square * np.arange(self.items)[:, None]).ravel()
 
     def solve(self, varying: Array, right: Array) -> Array:
         """Solve for right sides ``(b, width, c)``; the answer has zero for the reference.
@@ -70,14 +69,14 @@ class LinearSystem:
         answer = np.zeros(right.shape)
         if self.width == 1:
             return answer
-        items = len(right)
         if self.is_dense:
-            matrix = self._constant + np.bincount(self._varying, varying.ravel(), len(self._constant))
-            square = matrix.reshape(items, self.width, self.width)[:, :-1, :-1]
+            added = np.bincount(self._varying, varying.ravel(), self.items * self.width**2)
+            matrix = added.reshape(self.items, -1) + self._constant
+            square = matrix.reshape(self.items, self.width, self.width)[:, :-1, :-1]
             answer[:, :-1] = np.linalg.solve(square, right[:, :-1])
         else:
-            for item in range(items):
-                values = np.concatenate((self.constant_values[item], varying[item]))
+            for item in range(self.items):
+                values = np.concatenate((self.constant_values, varying[item]))
                 answer[item, :-1] = self._solve_sparse(values, right[item, :-1])
         if not np.isfinite(answer).all():
             raise np.linalg.LinAlgError("the system is singular")

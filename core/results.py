@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from core.sheet import Sheet
+
 Severity = Literal["fault", "caution", "note"]
 Volts = float | complex
 
@@ -145,3 +147,20 @@ class Finding:
     limit: float | None = None
     unit: str = ""
     source: str = ""
+
+
+@dataclass(frozen=True)
+class Assessment:
+    """The answers for one sheet. ``points`` are by condition name.
+
+    ``strings`` are the groups of two or more heater sections in series, each by its key ``V1:4-9``.
+    """
+
+    sheet: Sheet
+    points: dict[str, OperatingPoint]
+    strings: tuple[tuple[str, ...], ...]
+    findings: tuple[Finding, ...]
+
+    def conditions(self) -> tuple[Condition, ...]:
+        """The conditions that were solved, in order."""
+        return tuple(point.condition for point in self.points.values())

@@ -99,8 +99,13 @@ def _demands(solution: Solution, mains_v: Array, cold: Array) -> Array:
         demand[:, :] = np.inf
         if not network.shorted.any():
             stiff = network.extra.at[: len(network.stiff)]
-            free = solve(without_limits(network), mains_v, cold.astype(bool))
-            demand = np.abs(free.currents[:, stiff, -1])
+            try:
+                free = solve(without_limits(network), mains_v, cold.astype(bool))
+            except UnsolvableError:
+                # all that is known then is that it is more than the limit
+                demand[:, :] = [source.limit_a or np.inf for source in network.stiff]
+            else:
+                demand = np.abs(free.currents[:, stiff, -1])
     return np.where(solution.limiting, demand, np.nan)
 
 

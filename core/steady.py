@@ -21,11 +21,16 @@ from core.elements.tungsten import Array
 from core.errors import UnsolvableError
 from core.linear import LinearSystem, scatter, stamp
 
-MAX_STEPS = 200
+MAX_STEPS = 400
 TOLERANCE = 1e-11  # volts of mismatch over rated volts; the last step usually lands below 1e-14
 ROUNDING = 1e-7  # below this a step that gains nothing has met the rounding of an ill-conditioned network
 _LEAST_SHARE = 1e-30  # of rated power: keeps logarithms finite in a heater that carries nothing
+_LEAST_A = 1e-3  # thermistor currents are compared on this scale at least: what carries nothing is left alone
 _LEAKAGE_S = 1e-9  # a blocking diode leaks nanoamperes per volt, which also keeps what hangs on it defined
+_DIODE_OHM = 1e-4  # a conducting diode has some resistance, so that parallel ones share
+_LIMITER_S = 1e-12  # nor is a limiting supply quite stiff, so that two in series have one answer
+_NOISE = 1e-9  # amperes and volts by which a diode must be on the wrong side before it changes
+_ALL_AT_ONCE = 4  # times that every diode and supply may change its state together
 
 Flags = NDArray[np.bool_]
 
@@ -52,15 +57,18 @@ class Solution:
 
 @dataclass
 class _State:
-    """What changes from step to step."""
+    """What changes from step to step; resistances and elasticities are those at the powers beside them."""
 
     heater_w: Array
+    heater_ohm: Array
+    heater_elasticity: Array
     ntc_w: Array
     polarity: Array
     ntc_polarity: Array
     tangent: Flags
     limiting: Flags
     conducting: Flags
+    switches: int = 0
 
 
 def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
@@ -74,12 +82,14 @@ def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
     step = _Stepper(network, mains_v, cold)
     state = step.start()
     previous = np.full(len(mains_v), np.inf)
+    trust = np.full(len(mains_v), 0.5)
     for count in range(1, MAX_STEPS + 1):
         potentials = step.solve_linear(state)
         mismatch = step.advance(state, potentials)
         gains = mismatch < 0.9 * previous
-        # a tangent step that gains nothing has left its region of trust: go back to chords for a while
-        state.tangent = (mismatch < 0.5) & gains & step.may_use_tangents
+        # a tangent step that gains nothing has left its region of trust: go on by chords until well inside it
+        trust = np.where(state.tangent & ~gains, np.minimum(trust, previous) / 2, trust)
+        state.tangent = (mismatch < trust) & gains & step.may_use_tangents
         settled = (mismatch < TOLERANCE) | ((mismatch < ROUNDING) & ~gains)
         previous = mismatch
         if settled.all() and not step.switch(state, potentials):
@@ -92,7 +102,7 @@ def _owners(network: Network) -> tuple[str, ...]:
 
 
 def _log_ratio(found: Array, law: Array) -> Array:
-    return np.log(np.maximum(found, 1e-300) / np.maximum(law, 1e-300))
+    return np.log(np.maximum(found, 1e-300)) - np.log(np.maximum(law, 1e-300))
 
 
 class _Stepper:
@@ -101,51 +111,61 @@ class _Stepper:
     def __init__(self, network: Network, mains_v: Array, cold: Flags) -> None:
         self.network = network
         self.cold = cold
+        self.hot = ~cold
         self.items = len(mains_v)
         self.width = network.size + 1
         self.mixed = network.has_ac and network.has_dc
-        self.may_use_tangents = ~cold & (not self.mixed)
+        self.may_use_tangents = self.hot & (not self.mixed)
         self.soft_emf = self._emf(network.ac_per_mains, network.dc_v, mains_v)
-        stiff_ac = np.array([source.ac_per_mains for source in network.stiff])
-        stiff_dc = np.array([source.dc_v for source in network.stiff])
-        self.stiff_emf = self._emf(stiff_ac, stiff_dc, mains_v)
-        self.limit = np.array([np.inf if s.limit_a is None else s.limit_a for s in network.stiff])
-        self.ntc_at = slice(len(network.stiff), len(network.stiff) + len(network.ntc.r25_ohm))
+        self.soft_siemens = network.siemens[len(network.linear) - self.soft_emf.shape[1] :]
+        self.injected = self._inject_soft()
         self.system = self._constant_part()
+        # no heater can take more than its volts drive through its resistance at ambient
+        self.ambient_ohm = heater.steady_resistance(network.heaters, np.zeros(len(network.hot)))[0]
+        if len(network.extra):
+            self._prepare_extra(mains_v)
 
     def _emf(self, ac_per_mains: Array, dc_v: Array, mains_v: Array) -> Array:
         """EMF of shape ``(b, k, c)``."""
         ac = mains_v[:, None] * ac_per_mains
-        dc = np.broadcast_to(dc_v, ac.shape)
         if self.mixed:
-            return np.stack((ac, dc), axis=-1)
-        return (ac if self.network.has_ac else dc)[..., None]
+            return np.stack((ac, np.broadcast_to(dc_v, ac.shape)), axis=-1)
+        return (ac if self.network.has_ac else np.broadcast_to(dc_v, ac.shape))[..., None]
+
+    def _prepare_extra(self, mains_v: Array) -> None:
+        """EMF, limits ``(k, c)`` and places of the branches with a current unknown; a limit is on the DC part."""
+        stiff = self.network.stiff
+        ac, dc, ohm, limit = np.array(
+            [(x.ac_per_mains, x.dc_v, x.ohm, np.inf if x.limit_a is None else x.limit_a) for x in stiff]
+        ).reshape(-1, 4).T  # fmt: skip
+        self.stiff_emf = self._emf(ac, dc, mains_v)
+        self.stiff_ohm = ohm
+        self.limit = limit
+        self.limited = np.zeros((len(stiff), self.injected.shape[-1]))
+        self.limited[:, -1] = np.where(np.isinf(limit), 0.0, limit)
+        self.ntc_at = slice(len(stiff), len(stiff) + len(self.network.ntc.r25_ohm))
 
     def _constant_part(self) -> LinearSystem:
         """The part of the equations that no step changes."""
         net = self.network
         places, signs = stamp(net.linear.u, net.linear.v, self.width)
-        unknown = net.first_extra + np.arange(len(net.extra))
-        kcl = np.concatenate((net.extra.u * self.width + unknown, net.extra.v * self.width + unknown))
-        kcl_values = np.concatenate((np.ones(len(unknown)), -np.ones(len(unknown))))
-        siemens = np.broadcast_to(net.siemens, (self.items, len(net.linear)))
-        values = np.concatenate(
-            (np.tile(siemens, 4) * signs, np.broadcast_to(kcl_values, (self.items, len(kcl)))), axis=1
-        )
-        hot_places, self.hot_signs = stamp(net.hot.u, net.hot.v, self.width)
-        rows = unknown * self.width
-        extra_places = np.concatenate((rows + net.extra.u, rows + net.extra.v, rows + unknown))
-        self.injected = self._inject_soft()
-        return LinearSystem(
-            self.width, np.concatenate((places, kcl)), values, np.concatenate((hot_places, extra_places))
-        )
+        values = np.concatenate((net.siemens,) * 4) * signs
+        varying, self.hot_signs = stamp(net.hot.u, net.hot.v, self.width)
+        if len(net.extra):
+            unknown = net.first_extra + np.arange(len(net.extra))
+            rows = unknown * self.width
+            places = np.concatenate(
+                (places, net.extra.u * self.width + unknown, net.extra.v * self.width + unknown)
+            )
+            values = np.concatenate((values, np.ones(len(unknown)), -np.ones(len(unknown))))
+            varying = np.concatenate((varying, rows + net.extra.u, rows + net.extra.v, rows + unknown))
+        return LinearSystem(self.width, self.items, places, values, varying)
 
     def _inject_soft(self) -> Array:
         """Currents that sources with resistance push into their upper nodes, ``(b, width, c)``."""
         net = self.network
-        count = self.soft_emf.shape[1]
-        soft = slice(len(net.linear) - count, len(net.linear))
-        pushed = self.soft_emf * np.broadcast_to(net.siemens, (self.items, len(net.linear)))[:, soft, None]
+        soft = slice(len(net.linear) - self.soft_emf.shape[1], None)
+        pushed = self.soft_emf * self.soft_siemens[:, None]
         return scatter(net.linear.u[soft], pushed, self.width) - scatter(
             net.linear.v[soft], pushed, self.width
         )
@@ -156,9 +176,11 @@ class _Stepper:
         shape = (self.items, len(net.hot))
         from_cold = bool(len(net.ntc.r25_ohm) or net.coils)
         share = np.where(self.cold | from_cold, _LEAST_SHARE, 1.0)
+        heater_w = share[:, None] * net.heaters.rated_w
         ntc_shape = (self.items, len(net.ntc.r25_ohm))
         return _State(
-            heater_w=share[:, None] * net.heaters.rated_w,
+            heater_w,
+            *heater.steady_resistance(net.heaters, heater_w),
             ntc_w=np.zeros(ntc_shape),
             polarity=np.ones(shape),
             ntc_polarity=np.ones(ntc_shape),
@@ -170,17 +192,18 @@ class _Stepper:
     def solve_linear(self, state: _State) -> Array:
         """Potentials and extra currents at the present tangents or chords, ``(b, width, c)``."""
         net = self.network
-        ohm, elasticity = heater.steady_resistance(net.heaters, state.heater_w)
-        exponent = np.where(state.tangent[:, None], (1 - elasticity) / (1 + elasticity), 1.0)
-        siemens = exponent / ohm
-        offset = state.polarity * np.sqrt(state.heater_w / ohm) * (1 - exponent)
-        across, own, right = self._extra_rows(state)
-        values = np.concatenate((np.tile(siemens, 4) * self.hot_signs, across, -across, own), axis=1)
+        siemens = 1 / state.heater_ohm
         push = self.injected.copy()
-        if len(net.hot):
-            push -= scatter(net.hot.u, offset[..., None], self.width)
-            push += scatter(net.hot.v, offset[..., None], self.width)
-        push[:, net.first_extra : net.size] = right
+        if len(net.hot) and state.tangent.any():
+            elasticity = state.heater_elasticity
+            exponent = np.where(state.tangent[:, None], (1 - elasticity) / (1 + elasticity), 1.0)
+            offset = (state.polarity * np.sqrt(state.heater_w * siemens) * (1 - exponent))[..., None]
+            push += scatter(net.hot.v, offset, self.width) - scatter(net.hot.u, offset, self.width)
+            siemens = siemens * exponent
+        values = np.concatenate((siemens,) * 4, axis=1) * self.hot_signs
+        if len(net.extra):
+            across, own, push[:, net.first_extra : net.size] = self._extra_rows(state)
+            values = np.concatenate((values, across, -across, own), axis=1)
         try:
             return self.system.solve(values, push)
         except np.linalg.LinAlgError as error:
@@ -189,22 +212,22 @@ class _Stepper:
     def _extra_rows(self, state: _State) -> tuple[Array, Array, Array]:
         """Equations of the branches with a current unknown: factors of volts and of amperes, right sides."""
         net = self.network
-        stiff_ohm = np.array([source.ohm for source in net.stiff])
-        stiff_across = np.where(state.limiting, 0.0, 1.0)
-        stiff_own = np.where(state.limiting, 1.0, -stiff_ohm)
-        limited = np.where(state.limiting, -np.where(np.isinf(self.limit), 0.0, self.limit), 0.0)[..., None]
-        stiff_right = np.where(state.limiting[..., None], limited, self.stiff_emf)
+        limiting, on = state.limiting, state.conducting
+        stiff_right = np.where(
+            limiting[..., None], -self.limited - _LIMITER_S * self.stiff_emf, self.stiff_emf
+        )
         ohm, elasticity = ntc.steady_resistance(net.ntc, state.ntc_w)
         gain = np.where(state.tangent[:, None], (1 + elasticity) / (1 - elasticity), 1.0)
         ntc_right = (state.ntc_polarity * np.sqrt(state.ntc_w * ohm) * (1 - gain))[..., None]
-        on = state.conducting
-        diode_across = np.where(on, 1.0, -_LEAKAGE_S)
-        diode_own = np.where(on, 0.0, 1.0)
         diode_right = np.where(on, net.diodes, 0.0)[..., None]
-        parts = self.injected.shape[-1]
+        parts = stiff_right.shape[-1]
         return (
-            np.concatenate((stiff_across, np.ones_like(ohm), diode_across), axis=1),
-            np.concatenate((stiff_own, -gain * ohm, diode_own), axis=1),
+            np.concatenate(
+                (np.where(limiting, -_LIMITER_S, 1.0), np.ones_like(ohm), np.where(on, 1.0, -_LEAKAGE_S)), axis=1
+            ),
+            np.concatenate(
+                (np.where(limiting, 1.0, -self.stiff_ohm), -gain * ohm, np.where(on, -_DIODE_OHM, 1.0)), axis=1
+            ),
             np.concatenate(
                 (stiff_right, np.broadcast_to(ntc_right, (*ohm.shape, parts)),
                  np.broadcast_to(diode_right, (*on.shape, parts))), axis=1
@@ -214,78 +237,89 @@ class _Stepper:
     def advance(self, state: _State, potentials: Array) -> Array:
         """Move the powers to the volts and amperes found; returns the largest mismatch by item, ``(b,)``."""
         net = self.network
-        hot_k = ~self.cold
         mismatch = np.zeros(self.items)
         if len(net.hot):
-            across = potentials[:, net.hot.u] - potentials[:, net.hot.v]
-            volts = _magnitude(across)
-            ohm, elasticity = heater.steady_resistance(net.heaters, state.heater_w)
-            law_v = np.sqrt(state.heater_w * ohm)
-            off = np.abs(volts - law_v) / net.heaters.rated_v
-            mismatch = np.where(hot_k, off.max(axis=1), 0.0)
-            step = np.clip(2 / (1 + elasticity) * _log_ratio(volts, law_v), -200.0, 3.0)
-            # no heater can take more than its volts drive through its resistance at ambient
-            ceiling = volts**2 / heater.steady_resistance(net.heaters, np.zeros(len(net.hot)))[0]
-            moved = np.minimum(state.heater_w * np.exp(step), ceiling)
-            moved = np.maximum(moved, _LEAST_SHARE * net.heaters.rated_w)
-            state.heater_w = np.where(hot_k[:, None], moved, state.heater_w)
-            state.polarity = np.where(across[..., 0] < 0, -1.0, 1.0)
+            mismatch = self._advance_heaters(state, potentials)
         if len(net.ntc.r25_ohm):
-            amps = potentials[:, net.first_extra : net.size][:, self.ntc_at]
-            found = _magnitude(amps)
-            ohm, elasticity = ntc.steady_resistance(net.ntc, state.ntc_w)
-            law_a = np.sqrt(state.ntc_w / ohm)
-            off = np.abs(found - law_a) / np.maximum(found.max(axis=1, keepdims=True), 1e-12)
-            mismatch = np.maximum(mismatch, np.where(hot_k, off.max(axis=1), 0.0))
-            moved = np.where(
-                state.ntc_w > 0,
-                state.ntc_w * np.exp(np.clip(2 / (1 - elasticity) * _log_ratio(found, law_a), -200.0, 3.0)),
-                found**2 * ohm,
-            )
-            state.ntc_w = np.where(hot_k[:, None], moved, state.ntc_w)
-            state.ntc_polarity = np.where(amps[..., 0] < 0, -1.0, 1.0)
+            mismatch = np.maximum(mismatch, self._advance_thermistors(state, potentials))
         if not np.isfinite(mismatch).all():
             raise UnsolvableError("the numbers run out of range", _owners(net))
         return mismatch
 
-    def switch(self, state: _State, potentials: Array) -> bool:
-        """Let supplies reach or leave their limit and diodes block or conduct; says whether any did."""
+    def _advance_heaters(self, state: _State, potentials: Array) -> Array:
         net = self.network
-        if not len(net.extra):
+        across = potentials[:, net.hot.u] - potentials[:, net.hot.v]
+        volts = _magnitude(across)
+        law_v = np.sqrt(state.heater_w * state.heater_ohm)
+        off = np.abs(volts - law_v) / net.heaters.rated_v
+        step = 2 / (1 + state.heater_elasticity) * _log_ratio(volts, law_v)
+        moved = state.heater_w * np.exp(np.minimum(np.maximum(step, -200.0), 3.0))
+        moved = np.minimum(moved, volts * volts / self.ambient_ohm)
+        moved = np.maximum(moved, _LEAST_SHARE * net.heaters.rated_w)
+        state.heater_w = np.where(self.hot[:, None], moved, state.heater_w)
+        state.heater_ohm, state.heater_elasticity = heater.steady_resistance(net.heaters, state.heater_w)
+        state.polarity = np.where(across[..., 0] < 0, -1.0, 1.0)
+        return np.where(self.hot, off.max(axis=1), 0.0)
+
+    def _advance_thermistors(self, state: _State, potentials: Array) -> Array:
+        net = self.network
+        amps = potentials[:, net.first_extra : net.size][:, self.ntc_at]
+        found = _magnitude(amps)
+        ohm, elasticity = ntc.steady_resistance(net.ntc, state.ntc_w)
+        law_a = np.sqrt(state.ntc_w / ohm)
+        off = np.abs(found - law_a) / np.maximum(found.max(axis=1, keepdims=True), _LEAST_A)
+        step = np.clip(2 / (1 - elasticity) * _log_ratio(found, law_a), -200.0, 3.0)
+        moved = np.where(state.ntc_w > 0, state.ntc_w * np.exp(step), found**2 * ohm)
+        state.ntc_w = np.where(self.hot[:, None], moved, state.ntc_w)
+        state.ntc_polarity = np.where(amps[..., 0] < 0, -1.0, 1.0)
+        return np.where(self.hot, off.max(axis=1), 0.0)
+
+    def switch(self, state: _State, potentials: Array) -> bool:
+        """Let supplies reach or leave their limit and diodes block or conduct; says whether any did.
+
+        After a few rounds only the first that is wrong changes, which cannot go round in circles
+        (least-index rule; Murty, Opsearch 11, 1974).
+        """
+        net = self.network
+        if not (len(net.stiff) or len(net.diodes)):
             return False
         amps = potentials[:, net.first_extra : net.size, -1]
         volts = (potentials[:, net.extra.u] - potentials[:, net.extra.v])[..., -1]
         stiff = slice(0, len(net.stiff))
-        given = -amps[:, stiff]
-        over = given > self.limit * (1 + 1e-9)
+        over = -amps[:, stiff] > self.limit * (1 + 1e-9)
         above = volts[:, stiff] > self.stiff_emf[..., -1] * (1 + 1e-9)
         limiting = np.where(state.limiting, ~above, over) | net.shorted
         diode = slice(len(net.extra) - len(net.diodes), None)
-        conducting = np.where(state.conducting, amps[:, diode] >= 0, volts[:, diode] > net.diodes)
-        changed = not (
-            np.array_equal(limiting, state.limiting) and np.array_equal(conducting, state.conducting)
+        conducting = np.where(
+            state.conducting, amps[:, diode] >= -_NOISE, volts[:, diode] > net.diodes + _NOISE
         )
-        state.limiting, state.conducting = limiting, conducting
-        if changed:
-            state.tangent = np.zeros(self.items, dtype=bool)
-        return changed
+        flips = np.concatenate((limiting != state.limiting, conducting != state.conducting), axis=1)
+        if not flips.any():
+            return False
+        state.switches += 1
+        if state.switches > _ALL_AT_ONCE:
+            flips &= np.cumsum(flips, axis=1) == 1
+        state.limiting = state.limiting ^ flips[:, : len(net.stiff)]
+        state.conducting = state.conducting ^ flips[:, len(net.stiff) :]
+        state.tangent = np.zeros(self.items, dtype=bool)
+        return True
 
     def finish(self, state: _State, potentials: Array, steps: int) -> Solution:
         """Branch currents by each law at the final powers, and the Kirchhoff residual."""
         net = self.network
-        parts = potentials.shape[-1]
-        currents = np.zeros((self.items, len(net.branches), parts))
+        currents = np.zeros((self.items, len(net.branches), potentials.shape[-1]))
         across = potentials[:, net.linear.u] - potentials[:, net.linear.v]
         count = self.soft_emf.shape[1]
         if count:
             across[:, -count:] -= self.soft_emf
-        currents[:, net.linear.at] = across * np.broadcast_to(net.siemens, across.shape[:2])[..., None]
+        currents[:, net.linear.at] = across * net.siemens[:, None]
         if len(net.hot):
-            ohm = heater.steady_resistance(net.heaters, state.heater_w)[0]
             hot_v = potentials[:, net.hot.u] - potentials[:, net.hot.v]
-            currents[:, net.hot.at] = hot_v / ohm[..., None]
-            state.heater_w = np.where(self.cold[:, None], (hot_v**2).sum(axis=-1) / ohm, state.heater_w)
-        currents[:, net.extra.at] = potentials[:, net.first_extra : net.size]
+            currents[:, net.hot.at] = hot_v / state.heater_ohm[..., None]
+            taken = (hot_v * hot_v).sum(axis=-1) / state.heater_ohm
+            state.heater_w = np.where(self.cold[:, None], taken, state.heater_w)
+        if len(net.extra):
+            currents[:, net.extra.at] = potentials[:, net.first_extra : net.size]
         leaving = scatter(net.u, currents, self.width) - scatter(net.v, currents, self.width)
         residual = np.abs(leaving[:, : net.first_extra]).max(axis=(1, 2), initial=0.0)
         return Solution(

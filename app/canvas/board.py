@@ -28,16 +28,15 @@ from app.canvas.routing import (
 STRAP_CLEAR = 4.0  # a strap on one socket stays inside the first lane of the wires
 _REGIONS = (100.0, 300.0, 1000.0)
 _MARGIN = 2.0
+_SAME = 0.01  # closer than this two terminals are one
 
 
 def port_at(x: float, y: float, way: tuple[float, float], body: Rect, clear: float = CLEAR) -> Port:
     """The port of a terminal that leaves its own body in direction ``way``."""
     dx, dy = way
-    edge = 0.0
-    if abs(dx) > abs(dy):
-        edge = body[2] - x if dx > 0 else x - body[0]
-    else:
-        edge = body[3] - y if dy > 0 else y - body[1]
+    far, near = (body[2], body[0]) if abs(dx) > abs(dy) else (body[3], body[1])
+    place = x if abs(dx) > abs(dy) else y
+    edge = far - place if dx + dy > 0 else place - near
     return Port(x, y, dx, dy, max(edge, 0.0) + clear)
 
 
@@ -114,7 +113,7 @@ class Board:
         kin: list[Track] = []
         for name in self._wires.near(region):
             line = self.routes[name]
-            group = kin if line[0] in ends or line[-1] in ends else strangers
+            group = kin if any(_same(end, own) for end in ends for own in (line[0], line[-1])) else strangers
             group.extend(track for track in self._tracks[name] if touching(_box_of(track), region))
         return Surroundings(
             bodies=[rect for name in self._bodies.near(near) for rect in self._bodies.rects(name)],
@@ -179,6 +178,10 @@ class Board:
             or self._texts.near(rect)
             or self._wires.near(rect)
         )
+
+
+def _same(a: Point, b: Point) -> bool:
+    return abs(a[0] - b[0]) < _SAME and abs(a[1] - b[1]) < _SAME
 
 
 def _box_of(track: Track) -> Rect:

@@ -7,7 +7,7 @@ import math
 from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainterPathStroker
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainterPathStroker, QPolygonF
 from PySide6.QtWidgets import QGraphicsEllipseItem, QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from app.canvas import symbols
@@ -51,7 +51,6 @@ class PartItem(QGraphicsItem):
         self.is_selected = False
         self._bounds = QRectF()
         self.setZValue(PART_LAYER)
-        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
         self.show_place(place, catalogue)
 
     def show_place(self, place: Place, catalogue: Catalogue) -> None:
@@ -131,18 +130,19 @@ class WireItem(QGraphicsItem):
         self.look = WireLook()
         self.is_selected = False
         self._path = QPainterPath()
+        self._corners = QPolygonF()
         self._shape = QPainterPath()
         self._bounds = QRectF()
         self._text_at: Point | None = None
         self._tint: QColor | None = None
         self.setZValue(WIRE_LAYER)
-        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
     def show_route(self, wire: Wire, route: Route, trunk: Route | None, sign: int) -> None:
         """Show the wire along a route."""
         self.prepareGeometryChange()
         self.wire = wire
         self._tint = tint(wire.colour, self.theme)
+        self._corners = QPolygonF([QPointF(x, y) for x, y in route])
         self._path = _rounded(route) if trunk is None else _twisted(route, trunk, sign)
         stroker = QPainterPathStroker()
         stroker.setWidth(_PICK)
@@ -185,6 +185,10 @@ class WireItem(QGraphicsItem):
 
     def _paint(self, painter: QPainter, scale: float) -> None:
         theme = self.theme
+        if scale < symbols.DETAIL_FROM and not self.is_selected:
+            painter.setPen(theme.pen("ink", theme.heavy_width))
+            painter.drawPolyline(self._corners)
+            return
         width = theme.heavy_width if self.wire.is_strap else theme.line_width
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if self.is_selected:

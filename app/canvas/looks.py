@@ -7,9 +7,8 @@ from collections.abc import Callable, Sequence
 from PySide6.QtCore import QCoreApplication
 
 from app.canvas.look import PartLook, State, WireLook
-from core.assess import Assessment
 from core.catalogue import Catalogue
-from core.results import BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
+from core.results import Assessment, BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
 from core.sheet import AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
 from core.units import THIN_SPACE, format_number, format_percent
 

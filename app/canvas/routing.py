@@ -27,6 +27,7 @@ _OVERLAP = 0.6  # extra cost per unit on top of another wire; the lanes afterwar
 _OVERLAP_KIN = 0.15
 _LABEL = 15.0  # extra cost per unit across a label
 _BESIDE_LABEL = 3.0
+_CROWD = 24  # with more bodies around than this the lines beside labels are left out
 _SNAP = 10.0
 _TOUCH = 0.5
 
@@ -139,7 +140,9 @@ def _in_line(a: Point, b: Point, c: Point) -> bool:
 def route(start: Port, end: Port, around: Surroundings, within: Rect | None = None) -> Route | None:
     """The route from one terminal to another, or None if bodies shut it off inside ``within``."""
     bodies = [box for body in around.bodies if _is_outside(box := grown(body, around.clear), start, end)]
-    boxes = [*bodies, *(grown(label, _BESIDE_LABEL) for label in around.labels)]
+    boxes = list(bodies)
+    if len(bodies) <= _CROWD:
+        boxes += [grown(label, _BESIDE_LABEL) for label in around.labels]
     grid = _Grid(_lines(start, end, boxes, within, 0), _lines(start, end, boxes, within, 1))
     for track in around.tracks:
         grid.mind_track(track, _OVERLAP)
@@ -214,70 +217,68 @@ class _Grid:
                 over[at][cell] += _CROSS
 
     def search(self, start: Port, end: Port) -> list[Point] | None:
-        """The cheapest line from exit to exit (A*), or None; states are crossings with the way of arrival."""
-        xs, ys = self.xs, self.ys
-        width = len(xs)
-        goal_x, goal_y = bisect_left(xs, end.exit[0]), bisect_left(ys, end.exit[1])
+        """The cheapest line from exit to exit (A*), or None; states are crossings with the way of arrival.
+
+        Of states that promise the same, the one farthest on its way comes first.
+        """
+        width = len(self.xs)
+        (first_x, first_y), (goal_x, goal_y) = self._crossing(start.exit), self._crossing(end.exit)
+        first = ((first_y * width + first_x) << 1) | start.is_level
         goal = ((goal_y * width + goal_x) << 1) | end.is_level
-        first = (
-            (bisect_left(ys, start.exit[1]) * width + bisect_left(xs, start.exit[0])) << 1
-        ) | start.is_level
-        best: dict[int, float] = {first: 0.0}
+        guesses = self._guesses(goal_x, goal_y, end.is_level)
+        best = [math.inf] * (2 * width * len(self.ys))
+        best[first] = 0.0
         came: dict[int, int] = {}
-        queue: list[tuple[float, int, int]] = [(0.0, 0, first)]
         done: set[int] = set()
-        order = 0
+        queue: list[tuple[float, float, int]] = [(0.0, 0.0, first)]
         while queue:
-            _, _, state = heapq.heappop(queue)
+            _, cost, state = heapq.heappop(queue)
             if state == goal:
                 return self._line(state, came)
             if state in done:
                 continue
             done.add(state)
-            cost = best[state]
             for following, step in self._steps(state, goal):
-                total = cost + step
-                if total < best.get(following, math.inf):
+                total = step - cost  # costs stand negated in the queue
+                if total < best[following]:
                     best[following] = total
                     came[following] = state
-                    order += 1
-                    guess = total + self._guess(following, goal_x, goal_y, end.is_level)
-                    heapq.heappush(queue, (guess, order, following))
+                    heapq.heappush(queue, (total + guesses[following], -total, following))
         return None
 
+    def _crossing(self, point: Point) -> tuple[int, int]:
+        return bisect_left(self.xs, point[0]), bisect_left(self.ys, point[1])
+
     def _steps(self, state: int, goal: int) -> list[tuple[int, float]]:
-        """States one piece of line away, with what it costs to go there."""
+        """States one piece of line away, with what it costs to go there; blocked ones are left out."""
         width = len(self.xs)
-        level = state & 1
-        y, x = divmod(state >> 1, width)
-        turn_level, turn_upright = (0.0, _BEND) if level else (_BEND, 0.0)
+        node = state >> 1
+        y, x = divmod(node, width)
+        turn_level, turn_upright = (0.0, _BEND) if state & 1 else (_BEND, 0.0)
         row, column = self.level[y], self.upright[x]
         steps = []
-        if x + 1 < width:
-            steps.append(((((state >> 1) + 1) << 1) | 1, row[x] + turn_level))
-        if x:
-            steps.append(((((state >> 1) - 1) << 1) | 1, row[x - 1] + turn_level))
-        if y + 1 < len(self.ys):
-            steps.append((((state >> 1) + width) << 1, column[y] + turn_upright))
-        if y:
-            steps.append((((state >> 1) - width) << 1, column[y - 1] + turn_upright))
+        if x + 1 < width and row[x] < math.inf:
+            steps.append(((node + 1) << 1 | 1, row[x] + turn_level))
+        if x and row[x - 1] < math.inf:
+            steps.append(((node - 1) << 1 | 1, row[x - 1] + turn_level))
+        if y + 1 < len(self.ys) and column[y] < math.inf:
+            steps.append(((node + width) << 1, column[y] + turn_upright))
+        if y and column[y - 1] < math.inf:
+            steps.append(((node - width) << 1, column[y - 1] + turn_upright))
         if state ^ 1 == goal:
             steps.append((goal, _BEND))
         return steps
 
-    def _guess(self, state: int, goal_x: int, goal_y: int, goal_level: bool) -> float:
-        """What is left at the least: the distance and the bends that no route can do without."""
-        y, x = divmod(state >> 1, len(self.xs))
-        across = abs(self.xs[x] - self.xs[goal_x])
-        down = abs(self.ys[y] - self.ys[goal_y])
-        level = state & 1
-        if across and down:
-            bends = 1 if level != goal_level else 2
-        elif across or down:
-            bends = (bool(across) != bool(level)) + (bool(across) != goal_level)
-        else:
-            bends = int(level != goal_level)
-        return across + down + bends * _BEND
+    def _guesses(self, goal_x: int, goal_y: int, goal_level: bool) -> list[float]:
+        """For every state what is left at the least: the distance, and the bends that cannot be spared."""
+        across = [abs(x - self.xs[goal_x]) for x in self.xs]
+        guesses: list[float] = []
+        for y in self.ys:
+            down = abs(y - self.ys[goal_y])
+            for far in across:
+                upright, level = _least_bends(far > 0, down > 0, goal_level)
+                guesses += (far + down + upright * _BEND, far + down + level * _BEND)
+        return guesses
 
     def _line(self, state: int, came: dict[int, int]) -> list[Point]:
         states = [state]
@@ -286,6 +287,17 @@ class _Grid:
             states.append(state)
         width = len(self.xs)
         return [(self.xs[(s >> 1) % width], self.ys[(s >> 1) // width]) for s in reversed(states)]
+
+
+def _least_bends(across: bool, down: bool, goal_level: bool) -> tuple[int, int]:
+    """Bends that are left at the least after an upright and after a level arrival."""
+    if across and down:
+        return (1, 2) if goal_level else (2, 1)
+    if across:
+        return 1 + (not goal_level), int(not goal_level)
+    if down:
+        return int(goal_level), 1 + goal_level
+    return int(goal_level), int(not goal_level)
 
 
 def _mark(
@@ -299,11 +311,11 @@ def _mark(
     rows, columns = lines
     first = max(bisect_right(columns, along[0] + _TOUCH) - 1, 0)
     last = min(bisect_left(columns, along[1] - _TOUCH), len(columns) - 1)
-    if first >= last:
-        return
+    low, high = along
+    dearer = [
+        (cell, (min(columns[cell + 1], high) - max(columns[cell], low)) * rate) for cell in range(first, last)
+    ]
     for row in range(bisect_right(rows, across[0] + _TOUCH), bisect_left(rows, across[1] - _TOUCH)):
         cells = costs[row]
-        for cell in range(first, last):
-            low, high = max(columns[cell], along[0]), min(columns[cell + 1], along[1])
-            if high > low:
-                cells[cell] += (high - low) * rate
+        for cell, more in dearer:
+            cells[cell] += more

@@ -44,7 +44,7 @@ class SheetScene(QGraphicsScene):
         self.theme = theme
         self.part_items: dict[str, PartItem] = {}
         self.wire_items: dict[str, WireItem] = {}
-        self._dots: dict[str, DotItem] = {}
+        self.dots: dict[str, DotItem] = {}
         self.layout_ = Layout(document.sheet, document.catalogue, theme)
         self.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.BspTreeIndex)
         self.rebuild()
@@ -61,10 +61,10 @@ class SheetScene(QGraphicsScene):
 
     def rebuild(self) -> None:
         """Make everything anew for the sheet as it is."""
-        for items in (self.part_items, self.wire_items, self._dots):
+        for items in (self.part_items, self.wire_items, self.dots):
             for item in items.values():
                 self.removeItem(item)
-        self._dots.clear()
+        self.dots.clear()
         self.part_items.clear()
         self.wire_items.clear()
         sheet = self.document.sheet
@@ -194,13 +194,13 @@ class SheetScene(QGraphicsScene):
             point = self.layout_.terminal_point(terminal) if count >= 3 else None
             if point is not None:
                 points[terminal] = point
-        for terminal in self._dots.keys() - points.keys():
-            self.removeItem(self._dots.pop(terminal))
+        for terminal in self.dots.keys() - points.keys():
+            self.removeItem(self.dots.pop(terminal))
         for terminal, point in points.items():
-            if terminal not in self._dots:
-                self._dots[terminal] = DotItem(point, self.theme)
-                self.addItem(self._dots[terminal])
-            self._dots[terminal].setPos(*point)
+            if terminal not in self.dots:
+                self.dots[terminal] = DotItem(point, self.theme)
+                self.addItem(self.dots[terminal])
+            self.dots[terminal].setPos(*point)
 
     def preview_move(self, part_ids: Iterable[str], dx: float, dy: float) -> None:
         """Show parts shifted, with their wires laid again; the sheet stays as it is."""

@@ -73,6 +73,8 @@ class SheetView(ZoomView):
     def _set_up(self) -> None:
         self.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
         self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.SmartViewportUpdate)
+        # every item sets the pen and brush that it paints with
+        self.setOptimizationFlag(QGraphicsView.OptimizationFlag.DontSavePainterState)
         self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self.setResizeAnchor(QGraphicsView.ViewportAnchor.AnchorViewCenter)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -90,6 +90,7 @@ class ConditionsStrip(QWidget):
         self.summary = QLabel(self)
         self.summary.setTextFormat(Qt.TextFormat.PlainText)
         self.summary.setProperty("role", "soft")
+        self.summary.setContentsMargins(2, 0, 0, 0)
         self.summary.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.mains = MainsControl(theme, self)
         self.switch = Switch((self.tr("cold"), self.tr("hot")), self.tr("Heaters"), theme, self)

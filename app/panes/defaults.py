@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.panes.figures import exact_text
 from core.catalogue import Catalogue
-from core.sheet import AnyPart, Lamp, RectifiedSupply, Relay, Sheet, Tube, Winding
+from core.sheet import AnyPart, Fuse, Lamp, RectifiedSupply, Relay, Sheet, Thermistor, Tube, Winding
 from core.units import FIELD_DIMENSIONS, Dimension
 
 _COLD_RATIO = 7.0
@@ -26,23 +26,33 @@ def stand_in(sheet: Sheet, catalogue: Catalogue, part: AnyPart, name: str, defau
 
 
 def _shown(name: str, value: Any) -> str:
+    if isinstance(value, str):
+        return value
     return exact_text(float(value), FIELD_DIMENSIONS.get(name, Dimension.NUMBER))
 
 
 def _implied(sheet: Sheet, catalogue: Catalogue, part: AnyPart, name: str) -> tuple[float | None, str]:
-    from_catalogue = QCoreApplication.translate("fields", "catalogue")
-    match part:
-        case Tube():
-            return _implied_by_type(catalogue, part, name)
-        case Lamp() if part.type and name in ("rated_v", "rated_a"):
-            lamp = catalogue.lamp(part.type)
-            return (None if lamp is None else getattr(lamp, name)), from_catalogue
-        case Winding() | RectifiedSupply() if name == "rated_mains_v":
-            return sheet.mains.nominal_v, QCoreApplication.translate("fields", "nominal mains")
-        case Relay() if name == "pull_in_v":
-            return 0.75 * part.coil_v, QCoreApplication.translate("fields", "75 % of coil volts")
-        case Relay() if name == "drop_out_v":
-            return 0.1 * part.coil_v, QCoreApplication.translate("fields", "10 % of coil volts")
+    if isinstance(part, Tube):
+        return _implied_by_type(catalogue, part, name)
+    if isinstance(part, Relay):
+        return _implied_by_coil(part, name)
+    if isinstance(part, Winding | RectifiedSupply) and name == "rated_mains_v":
+        return sheet.mains.nominal_v, QCoreApplication.translate("fields", "nominal mains")
+    found: object = None
+    if isinstance(part, Lamp) and part.type:
+        found = catalogue.lamp(part.type)
+    elif isinstance(part, Thermistor) and part.type:
+        found = catalogue.thermistor(part.type)
+    elif isinstance(part, Fuse):
+        found = catalogue.fuse(part.rated_a, part.speed)
+    return getattr(found, name, None), QCoreApplication.translate("fields", "catalogue")
+
+
+def _implied_by_coil(relay: Relay, name: str) -> tuple[float | None, str]:
+    if name == "pull_in_v":
+        return 0.75 * relay.coil_v, QCoreApplication.translate("fields", "75 % of coil volts")
+    if name == "drop_out_v":
+        return 0.1 * relay.coil_v, QCoreApplication.translate("fields", "10 % of coil volts")
     return None, ""
 
 

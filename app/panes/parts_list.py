@@ -96,7 +96,7 @@ class StockFilter(QSortFilterProxyModel):
         words = tuple(text.casefold().split())
         if words != self._words:
             self._words = words
-            self.invalidateFilter()
+            self.invalidate()
 
     def filterAcceptsRow(self, source_row: int, source_parent: QModelIndex) -> bool:  # type: ignore[override]
         """Whether an offer holds every word; shelves pass only with what stands on them.

@@ -7,12 +7,14 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from app.canvas.words import counted, delete_text, turn_text
 from app.document import Document
 from app.panes.about import AboutPart, plain_label
 from app.panes.checked import apply_checked, rename_checked
 from app.panes.controls import scroll_bar_style
 from app.panes.field_rows import FieldRow
 from app.panes.fields import SHEET, Field, Form, edit_of, form_of, undo_text
+from app.panes.rows import natural
 from app.selection import Selection
 from app.theme import Theme
 from core import edits
@@ -151,22 +153,18 @@ class PropertiesPane(QWidget):
 
     def _build_many(self, layout: QVBoxLayout) -> None:
         sheet, ids = self._document.sheet, self._selection.ids
-        parts, wires = ids & sheet.part_by_id.keys(), ids & sheet.wire_by_id.keys()
+        parts = ids & sheet.part_by_id.keys()
         self.heading.setText(self.tr("{count} selected").format(count=len(ids)))
-        counts = ((len(parts), self.tr("parts")), (len(wires), self.tr("wires")))
-        text = " · ".join(f"{count} {word}" for count, word in counts if count)
-        names = ", ".join(sorted(ids)[:30]) + ("…" if len(ids) > 30 else "")
-        for words in (text, names):
+        names = ", ".join(sorted(ids, key=natural)[:30]) + ("…" if len(ids) > 30 else "")
+        for words in (counted(ids, sheet), names):
             label = plain_label(words, "soft", self)
             label.setFont(self._theme.font(12))
             layout.addWidget(label)
-        actions: list[tuple[str, str, Edit]] = []
-        if parts:
-            actions.append((self.tr("Turn each"), self.tr("Turn"), edits.turn_parts(parts)))
-        actions.append((self.tr("Delete"), self.tr("Delete"), edits.remove(ids)))
         line = QHBoxLayout()
-        for word, undo, edit in actions:
-            line.addWidget(self._action(word, undo, edit))
+        if parts:
+            turn = self._action(self.tr("Turn each"), turn_text(parts, sheet), edits.turn_parts(parts))
+            line.addWidget(turn)
+        line.addWidget(self._action(self.tr("Delete"), delete_text(ids, sheet), edits.remove(ids)))
         line.addStretch(1)
         layout.addLayout(line)
 

@@ -98,6 +98,20 @@ class SideColumn(QWidget):
         self._came_by_itself = False
         self.tabs.setCurrentIndex(number)
 
+    def show_findings(self) -> None:
+        """Bring the findings forward."""
+        self.show_pane(FINDINGS)
+
+    def show_properties(self) -> None:
+        """Bring the properties forward, ready to type."""
+        self.show_pane(PROPERTIES)
+        self.properties.focus_first()
+
+    def show_parts(self) -> None:
+        """Bring the parts list forward, ready to type."""
+        self.show_pane(ADD)
+        self.parts_list.focus_filter()
+
     def _on_tab_clicked(self, _number: int) -> None:
         self._came_by_itself = False
 

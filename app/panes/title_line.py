@@ -20,6 +20,15 @@ from app.theme import Theme
 _HEIGHT = 22
 
 
+class _TitleEditor(QLineEdit):
+    """A line that keeps Return to itself, so that the title behind it does not open for editing again."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        super().keyPressEvent(event)
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            event.accept()
+
+
 class TitleLine(QWidget):
     """Shows a title in bold; a double click, Return or F2 opens it for editing, Escape gives it back.
 
@@ -35,7 +44,7 @@ class TitleLine(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(self.tr("Sheet title"))
-        self.editor = QLineEdit(self)
+        self.editor = _TitleEditor(self)
         self.editor.setMaxLength(120)
         self.editor.setAccessibleName(self.tr("Sheet title"))
         self.editor.hide()

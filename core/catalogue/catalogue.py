@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import importlib.resources
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
@@ -17,6 +16,7 @@ from core.catalogue.names import key
 from core.catalogue.search import Kind, Name, SearchHit, in_order, ranked
 from core.catalogue.types import FuseType, LampType, Provenance, RelayType, ThermistorType, TubeType
 from core.errors import CatalogueError, Problem
+from resources import read_bytes
 
 USER_FILE = "tubes.csv"
 
@@ -149,10 +149,9 @@ def _between(low: FuseType, high: FuseType, rated_a: float) -> FuseType:
 @cache
 def load_builtin() -> Catalogue:
     """The catalogue that comes with the program, read once."""
-    folder = importlib.resources.files("resources").joinpath("catalogue")
 
     def text(name: str) -> str:
-        return folder.joinpath(name).read_text(encoding="utf-8")
+        return read_bytes("catalogue", name).decode()
 
     return Catalogue(
         tubes={one.designation: one for one in load_tubes(text("tubes.csv"), "tubes.csv")},

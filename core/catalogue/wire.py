@@ -7,12 +7,12 @@ DIN VDE 0295; those figures are the highest permitted resistance.
 
 from __future__ import annotations
 
-import importlib.resources
 import math
 from collections.abc import Mapping
 from functools import cache
 
 from core.catalogue.rows import Field, Number, Reader
+from resources import read_bytes
 
 COPPER_ALPHA = 0.00393
 """Temperature coefficient of the resistance of annealed copper at 20 °C, 1/K (IEC 60028)."""
@@ -119,7 +119,7 @@ def _chassis() -> dict[float, float]:
 
 def _column(name: str, fields: Mapping[str, Field], wanted: str) -> dict[float, float]:
     """One column of a wire table by size, the size being its designation. Raises ``CatalogueError``."""
-    text = importlib.resources.files("resources").joinpath("catalogue", name).read_text(encoding="utf-8")
+    text = read_bytes("catalogue", name).decode()
     reader = Reader(name)
     groups = reader.entries(text, fields)
     reader.finish()

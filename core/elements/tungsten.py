@@ -46,10 +46,9 @@ class MonotoneCubic:
 
     def ratio(self, kelvin: Array) -> tuple[Array, Array]:
         """Value and slope at ``kelvin``, any shape."""
-        index = np.searchsorted(self.knots, kelvin, side="right") - 1
-        index = np.minimum(np.maximum(index, 0), len(self.knots) - 2)
+        index = self.knots[1:-1].searchsorted(kelvin, side="right")
         d = kelvin - self.knots[index]
-        c0, c1, c2, c3 = self.coefficients[:, index]
+        c0, c1, c2, c3 = self.coefficients.take(index, axis=1)
         value = c0 + d * (c1 + d * (c2 + d * c3))
         slope = c1 + d * (2 * c2 + d * 3 * c3)
         return value, slope
@@ -58,7 +57,7 @@ class MonotoneCubic:
         """Inverse of :meth:`ratio` by Newton steps from a straight-line guess."""
         ratio = np.asarray(ratio, dtype=float)
         kelvin = np.interp(ratio, self.values, self.knots)
-        for _ in range(8):
+        for _ in range(4):  # the guess is within a kelvin, and each step squares the error
             value, slope = self.ratio(kelvin)
             kelvin = kelvin - (value - ratio) / slope
         return np.asarray(kelvin)

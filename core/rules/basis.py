@@ -11,9 +11,21 @@ from core.catalogue.types import TubeType
 from core.circuit import Circuit, Island
 from core.circuit.build import is_open
 from core.elements.branch import GROUND, Branch, Contact, Hot, Source
-from core.results import Finding, OperatingPoint
+from core.results import Finding, HeaterPoint, OperatingPoint
 from core.rules.nets import Nets
-from core.sheet import AnyPart, Battery, DcSupply, Fuse, Lamp, MainsFeed, Sheet, Switch, Tube, Winding
+from core.sheet import (
+    AnyPart,
+    Battery,
+    DcSupply,
+    Fuse,
+    Lamp,
+    MainsFeed,
+    RectifiedSupply,
+    Sheet,
+    Switch,
+    Tube,
+    Winding,
+)
 from core.strings import Topology
 
 # An exactly met limit is met: figures are compared with this much room for rounding in the last digits.
@@ -119,10 +131,17 @@ class Case:
         return {one: line for line in self.lines for one in (*line.heaters, *line.supplies)}
 
     @cached_property
+    def line_with(self) -> dict[str, Line]:
+        """The line of every part and wire; that of one of its branches where it has several."""
+        return {branch.owner: line for line in self.lines for branch in line.island.branches}
+
+    @cached_property
     def supply_volts(self) -> dict[str, float]:
         """Rated volts of each supply by id."""
         return {
-            part.id: volts for part in self.sheet.parts if (volts := _rated_volts(part, self.sheet)) is not None
+            part.id: volts
+            for part in self.sheet.parts
+            if (volts := _rated_volts(part, self.sheet)) is not None
         }
 
     def is_grounded(self, line: Line) -> bool:
@@ -134,10 +153,18 @@ class Case:
         return any(source.u in self.nominal.bias for source in line.island.sources if not is_lift(source))
 
     @cached_property
+    def sections(self) -> dict[str, HeaterPoint]:
+        """Every heater section at nominal mains by its key."""
+        return {one.key: one for sections in self.nominal.heaters.values() for one in sections}
+
+    @cached_property
     def strung(self) -> frozenset[str]:
         """Keys of the heater sections in series with the heater of another part."""
         return frozenset(
-            key for group in self.topology.series if len({owner_of(key) for key in group}) > 1 for key in group
+            key
+            for group in self.topology.series
+            if len({owner_of(key) for key in group}) > 1
+            for key in group
         )
 
     @cached_property
@@ -191,9 +218,9 @@ def _rated_volts(part: AnyPart, sheet: Sheet) -> float | None:
         return part.emf_v
     if isinstance(part, MainsFeed):
         return sheet.mains.nominal_v
-    if isinstance(part, Winding):
-        return part.rated_v
-    return part.regulator_v or part.rated_v if part.kind == "rectified_supply" else None
+    if isinstance(part, RectifiedSupply):
+        return part.regulator_v or part.rated_v
+    return part.rated_v if isinstance(part, Winding) else None
 
 
 def owner_of(key: str) -> str:

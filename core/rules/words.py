@@ -7,11 +7,12 @@ from collections.abc import Sequence
 from core.units import THIN_SPACE, Dimension, format_percent, format_quantity
 
 _SHOWN = 4
+_NOTHING_V = 1e-9  # what rounding leaves of zero volts
 
 
 def volts(value: float) -> str:
     """``6.30 V``."""
-    return format_quantity(value, Dimension.VOLTS)
+    return format_quantity(value if abs(value) > _NOTHING_V else 0.0, Dimension.VOLTS)
 
 
 def amps(value: float) -> str:
@@ -51,6 +52,11 @@ def band(low: float, high: float) -> str:
     if abs(low + high) < 0.05:
         return f"±{share(high)}"
     return f"{percent(low)} to {percent(high)}"
+
+
+def mains_words(condition: str) -> str:
+    """A hot condition as it stands after *at*: ``nominal mains``, ``low mains``."""
+    return "nominal mains" if condition == "nominal" else condition
 
 
 def listed(items: Sequence[str], shown: int = _SHOWN) -> str:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.document import Document
 from app.selection import Selection
+from app.theme import load_fonts
 from app.viewpoint import Viewpoint
 from core.assess import Assessment
 from core.catalogue import load_builtin
@@ -127,5 +128,6 @@ class Desk:
 
 def desk(parent: QWidget | None = None) -> Desk:
     """A fresh document on the sample sheet, not solved yet."""
+    load_fonts()
     document = Document(SHEET, load_builtin(), parent)
     return Desk(document, Selection(parent), Viewpoint(SHEET.mains.nominal_v, parent))

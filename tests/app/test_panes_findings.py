@@ -11,6 +11,7 @@ from app.panes.finding_cards import cards, conditions_text, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.panes.findings_pane import FindingsPane
 from app.theme import DARK, LIGHT
+from core.edits import set_sheet
 from core.results import Finding, sentence
 from tests.app.panes_sample import FINDINGS, Desk, desk, finding
 
@@ -100,15 +101,9 @@ def test_says_whether_it_is_solved(bench: tuple[FindingsPane, Desk]) -> None:
     assert pane.list.empty_text == "Nothing to report: every heater is within its tolerance."
     made.solve()
     assert pane.model.rowCount() == 4
-    made.document.apply("Turn", lambda sheet: _renamed(sheet))
+    made.document.apply("Rename sheet", set_sheet(title="Another"))
     assert pane.model.rowCount() == 0, "findings of an older drawing are not shown"
     assert pane.list.empty_text == "Not solved for this drawing yet"
-
-
-def _renamed(sheet):  # type: ignore[no-untyped-def]
-    from core.edits import set_sheet
-
-    return set_sheet(title="Another")(sheet)
 
 
 def test_filter_by_condition(bench: tuple[FindingsPane, Desk]) -> None:
@@ -194,7 +189,9 @@ def test_cards_differ_in_shape_not_only_in_colour(bench: tuple[FindingsPane, Des
         ratio = image.devicePixelRatio()
         area = image.copy(int((corner.x() + 10) * ratio), int((corner.y() + 10) * ratio), 16, 18)
         ground = area.pixelColor(0, 0).lightness()
-        marks.append([[abs(area.pixelColor(x, y).lightness() - ground) > 60 for x in range(16)] for y in range(18)])
+        marks.append(
+            [[abs(area.pixelColor(x, y).lightness() - ground) > 60 for x in range(16)] for y in range(18)]
+        )
     filled = [sum(map(sum, mark)) for mark in marks]
     assert all(count > 8 for count in filled)
     assert marks[0] != marks[1] != marks[2]

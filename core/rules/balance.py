@@ -1,0 +1,103 @@
+"""Heaters in one string that want different currents."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from core.elements.branch import Hot
+from core.results import Finding, Sentence, sentence
+from core.rules.basis import ROUNDING, STRING_SOURCE, STRING_TOLERANCE_PCT, Case, owner_of
+from core.rules.mends import shunt_for
+from core.rules.words import amps, listed, ohms, rating, volts
+from core.sheet import Tube
+
+
+def string_balance(case: Case) -> Iterator[Finding]:
+    """Series groups whose rated currents differ by more than the tolerance of a string."""
+    for group in case.topology.series:
+        rated = {key: law.rated_a for key in group if isinstance(law := case.circuit.branches[key].law, Hot)}
+        if is_unbalanced(rated.values()):
+            yield _finding(case, group, rated, min(rated.values()), max(rated.values()))
+
+
+def is_unbalanced(rated_a: Iterable[float]) -> bool:
+    """Whether rated currents differ by more than a string bears."""
+    amounts = tuple(rated_a)
+    return max(amounts) > min(amounts) * (1 + STRING_TOLERANCE_PCT / 100) * (1 + ROUNDING)
+
+
+def _finding(case: Case, group: tuple[str, ...], rated: dict[str, float], low: float, high: float) -> Finding:
+    owners = tuple(dict.fromkeys(owner_of(key) for key in group))
+    limit = low * (1 + STRING_TOLERANCE_PCT / 100)
+    starved = list(dict.fromkeys(owner_of(key) for key in group if rated[key] == high))
+    flooded = list(dict.fromkeys(owner_of(key) for key in group if rated[key] <= low * (1 + ROUNDING)))
+    return Finding(
+        rule="string-balance",
+        severity="fault",
+        where=owners,
+        title=sentence("{owners} in one string want different currents", owners=listed(owners)),
+        says=_says(case, flooded, starved, low, high),
+        mend=_mend(group, flooded, case, low, high),
+        value=high,
+        limit=limit,
+        unit="A",
+        source=STRING_SOURCE,
+    )
+
+
+def _says(case: Case, flooded: list[str], starved: list[str], low: float, high: float) -> Sentence:
+    over = _volts_of(case, flooded[0])
+    under = _volts_of(case, starved[0])
+    values = {
+        "low_ids": _named(case, flooded),
+        "low": amps(low),
+        "high_ids": _named(case, starved),
+        "high": amps(high),
+        "one": flooded[0],
+        "other": starved[0],
+    }
+    if over is None or under is None:
+        return sentence(
+            "One current flows in all of them, but {low} is wanted by {low_ids} and {high} by {high_ids}.",
+            **values,
+        )
+    return sentence(
+        "One current flows in all of them, but {low} is wanted by {low_ids} and {high} by {high_ids}: {one} gets {over}"
+        " of {over_rated}, {other} {under} of {under_rated}.",
+        over=volts(over[0]),
+        over_rated=volts(over[1]),
+        under=volts(under[0]),
+        under_rated=volts(under[1]),
+        **values,
+    )
+
+
+def _named(case: Case, owners: list[str]) -> str:
+    parts = case.sheet.part_by_id
+    return listed([f"{one} ({part.type})" if isinstance(part := parts[one], Tube) else one for one in owners])
+
+
+def _volts_of(case: Case, owner: str) -> tuple[float, float] | None:
+    """Volts and rated volts of the sections of a heater that stand in the string."""
+    series = case.topology.series_of
+    sections = [one for one in case.nominal.heaters.get(owner, ()) if one.key in series]
+    if not sections:
+        return None
+    return sum(one.v for one in sections), sum(one.rated_v for one in sections)
+
+
+def _mend(group: tuple[str, ...], flooded: list[str], case: Case, low: float, high: float) -> Sentence:
+    owner = flooded[0]
+    laws = [case.circuit.branches[key].law for key in group if owner_of(key) == owner]
+    rated_v = sum(law.rated_v for law in laws if isinstance(law, Hot))
+    fitted = shunt_for(rated_v, high, low)
+    if fitted is None or fitted.rated_w is None:
+        return sentence("Put only heaters of one current in a string.")
+    values = {"ohm": ohms(fitted.ohm), "w": rating(fitted.rated_w), "id": owner, "spare": amps(high - low)}
+    if len(flooded) == 1:
+        return sentence("A shunt of {ohm} {w} across {id} carries the other {spare}.", **values)
+    return sentence(
+        "A shunt of {ohm} {w} across {id} carries the other {spare}; so does one like it across {others}.",
+        others=listed(flooded[1:]),
+        **values,
+    )

@@ -1,0 +1,225 @@
+"""Stress between heater and cathode, and rectifiers whose cathode is their heater."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from core.catalogue.types import TubeType
+from core.results import Finding, OperatingPoint, Sentence, sentence
+from core.rules.basis import COMMON, ROUNDING, Case, Line
+from core.rules.mends import lift_window
+from core.rules.references import is_joined_rectifier
+from core.rules.words import listed, mains_words, volts
+from core.sheet import Tube
+
+UNPUBLISHED_V = 90.0
+
+
+class _Limits(NamedTuple):
+    """Highest volts of the heater above its cathode and below it, peak and DC part."""
+
+    above_peak: float
+    above_dc: float
+    below_peak: float
+    below_dc: float
+
+
+class _Stress(NamedTuple):
+    value: float
+    limit: float
+    field: str
+    positive: bool
+    published: bool
+
+
+def _limits(kind: TubeType) -> _Limits:
+    """The published limits; infinite where one of the pair is not given, 90 V where neither is."""
+
+    def pair(peak: float | None, dc: float | None) -> tuple[float, float]:
+        if peak is None and dc is None:
+            return UNPUBLISHED_V, math.inf
+        return math.inf if peak is None else peak, math.inf if dc is None else dc
+
+    above = pair(kind.hk_positive_peak_v, kind.hk_positive_dc_v)
+    return _Limits(*above, *pair(kind.hk_negative_peak_v, kind.hk_negative_dc_v))
+
+
+def heater_cathode_voltage(case: Case) -> Iterator[Finding]:
+    """Tubes whose cathode is too far from their heater."""
+    for tube, kind in case.tubes:
+        if not _is_judged(tube, kind):
+            continue
+        for point in case.points:
+            worst = _worst(case, tube, kind, point)
+            if worst is not None and worst.value > worst.limit * (1 + ROUNDING):
+                yield _finding(case, tube, kind, point, worst)
+
+
+def _pins(case: Case, tube: Tube, kind: TubeType, point: OperatingPoint) -> list[tuple[float, float]]:
+    """DC volts above chassis and AC peak of each heater pin."""
+    ac = case.line_of[tube.id].has_ac
+    terminals = (f"{tube.id}.{pin}" for pin in kind.heater_pins)
+    return [
+        (point.bias[t], math.sqrt(2) * abs(point.nodes[t]) if ac else 0.0)
+        for t in terminals
+        if t in point.bias
+    ]
+
+
+def _worst(case: Case, tube: Tube, kind: TubeType, point: OperatingPoint) -> _Stress | None:
+    """The stress that comes closest to its limit, or passes it furthest."""
+    limits = _limits(kind)
+    stresses = []
+    for bias, peak in _pins(case, tube, kind, point):
+        dc = bias - (tube.cathode_v or 0.0)
+        for sign, name, peak_limit, dc_limit in (
+            (1, "positive", limits.above_peak, limits.above_dc),
+            (-1, "negative", limits.below_peak, limits.below_dc),
+        ):
+            published = kind.hk_positive_peak_v if sign > 0 else kind.hk_negative_peak_v
+            other = kind.hk_positive_dc_v if sign > 0 else kind.hk_negative_dc_v
+            known = published is not None or other is not None
+            stresses.append(_Stress(sign * dc + peak, peak_limit, f"hk_{name}_peak_v", sign > 0, known))
+            stresses.append(_Stress(sign * dc, dc_limit, f"hk_{name}_dc_v", sign > 0, known))
+    return max(stresses, key=lambda one: one.value / one.limit if one.limit else one.value, default=None)
+
+
+def _finding(case: Case, tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress) -> Finding:
+    values = {
+        "id": tube.id,
+        "type": tube.type,
+        "v": volts(worst.value),
+        "what": "peak" if worst.field.endswith("peak_v") else "DC",
+        "cathode": volts(tube.cathode_v or 0.0),
+        "limit": volts(worst.limit),
+        "condition": mains_words(point.condition.name),
+    }
+    side = "above" if worst.positive else "below"
+    if worst.published:
+        says = sentence(
+            f"The heater of {{id}} ({{type}}) is {{v}} {{what}} {side} its cathode, which stands at {{cathode}}"
+            " (at {condition}); {limit} is allowed.",
+            **values,
+        )
+        source = kind.source_of(worst.field)
+    else:
+        says = sentence(
+            f"The heater of {{id}} ({{type}}) is {{v}} {{what}} {side} its cathode (at {{condition}}); no limit is"
+            " published for the type, and more than {limit} is asking for trouble.",
+            **values,
+        )
+        source = f"{COMMON}: 90 V, the lowest limit of ordinary types"
+    return Finding(
+        rule="heater-cathode-voltage",
+        severity="fault" if worst.published else "caution",
+        where=(tube.id,),
+        title=sentence("Heater of {id} too far from its cathode", id=tube.id),
+        says=says,
+        mend=_lift_mend(case, case.line_of[tube.id]),
+        condition=point.condition.name,
+        value=worst.value,
+        limit=worst.limit,
+        unit="V",
+        source=source or "the limits of the type",
+    )
+
+
+def _lift_mend(case: Case, line: Line) -> Sentence:
+    """The lift above chassis that satisfies every tube of the line at every mains, if there is one."""
+    tubes = _with_cathodes(case, line)
+    bounds: list[tuple[float, float]] = []
+    base = min(bias for tube, kind in tubes for bias, _ in _pins(case, tube, kind, case.nominal))
+    for point in case.points:
+        for tube, kind in tubes:
+            bounds.extend(_bounds(tube, kind, pin, base) for pin in _pins(case, tube, kind, point))
+    window = lift_window(bounds)
+    if window is None:
+        return sentence(
+            "No single lift suits every cathode of this line: use two supplies, one of them for {ids}.",
+            ids=listed(_high_cathodes(tubes)),
+        )
+    outer = lift_window(_bounds(tube, kind, (0.0, 0.0), 0.0) for tube, kind in tubes) or window
+    return sentence(
+        "Lift the heater line to between {low} and {high} above the chassis, less {own} for its own volts;"
+        " {best} is best.",
+        low=volts(outer[0]),
+        high=volts(outer[1]),
+        own=volts(max(window[0] - outer[0], outer[1] - window[1])),
+        best=volts(sum(window) / 2),
+    )
+
+
+def _with_cathodes(case: Case, line: Line) -> list[tuple[Tube, TubeType]]:
+    """Tubes of a line that are judged for their cathodes."""
+    found = []
+    for one in line.heaters:
+        kind, tube = case.tube_types.get(one), case.sheet.part_by_id[one]
+        if kind is not None and isinstance(tube, Tube) and _is_judged(tube, kind):
+            found.append((tube, kind))
+    return found
+
+
+def _is_judged(tube: Tube, kind: TubeType) -> bool:
+    return tube.cathode_v is not None and kind.heating == "indirect" and not kind.cathode_joined
+
+
+def _bounds(tube: Tube, kind: TubeType, pin: tuple[float, float], base: float) -> tuple[float, float]:
+    """Lowest and highest volts of the line that suit one heater pin (DC volts, AC peak) of a tube.
+
+    The volts of the line are those of its lowest pin, now at ``base``.
+    """
+    limits, cathode_v = _limits(kind), tube.cathode_v or 0.0
+    bias, peak = pin
+    low = cathode_v - min(limits.below_peak - peak, limits.below_dc)
+    high = cathode_v + min(limits.above_peak - peak, limits.above_dc)
+    return low - bias + base, high - bias + base
+
+
+def _high_cathodes(tubes: list[tuple[Tube, TubeType]]) -> list[str]:
+    known = [(tube.cathode_v or 0.0, tube.id) for tube, _ in tubes]
+    middle = (min(known)[0] + max(known)[0]) / 2
+    return [one for v, one in known if v >= middle]
+
+
+def shared_rectifier(case: Case) -> Iterator[Finding]:
+    """Rectifiers whose heater stands at the high tension, on a line with something else."""
+    for line in case.lines:
+        joined = [one for one in line.heaters if is_joined_rectifier(case, one)]
+        if not joined:
+            continue
+        others = [one for one in line.heaters if one not in joined and one in case.tube_types]
+        grounded = case.is_grounded(line)
+        for one in joined if others or grounded else ():
+            yield _shared(case, one, others)
+
+
+def _shared(case: Case, one: str, others: list[str]) -> Finding:
+    values = {"id": one, "type": _name(case, one), "others": listed(others)}
+    if others:
+        says = sentence(
+            "The cathode of {id} ({type}) is its heater or joined to it, so the line it shares with {others}"
+            " would stand at the high tension.",
+            **values,
+        )
+    else:
+        says = sentence(
+            "The cathode of {id} ({type}) is its heater or joined to it, and the line is tied to the chassis:"
+            " that shorts the high tension.",
+            **values,
+        )
+    return Finding(
+        rule="shared-rectifier",
+        severity="fault",
+        where=(one,),
+        title=sentence("{id} needs a heater winding of its own", id=one),
+        says=says,
+        mend=sentence("Give {id} a winding of its own that is tied to nothing else.", **values),
+        source=COMMON,
+    )
+
+
+def _name(case: Case, one: str) -> str:
+    part = case.sheet.part_by_id[one]
+    return part.type if isinstance(part, Tube) else one

@@ -1,0 +1,202 @@
+"""Supplies asked for too much, for almost too much, or for too little, and what could not be solved."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from core.results import Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
+from core.rules.basis import COMMON, ROUNDING, Case
+from core.rules.mends import supply_rating_a
+from core.rules.words import amps, listed, mains_words, percent, share, volts
+from core.sheet import DcSupply, Winding
+from core.units import Dimension, format_quantity
+
+FULL_PCT = 100.0
+MARGIN_PCT = 80.0
+SHORT_PCT = 500.0
+LIGHT_PCT = 50.0
+LIGHT_OVER_PCT = 5.0
+
+
+def supply_overload(case: Case) -> Iterator[Finding]:
+    """Supplies asked for more than they may give."""
+    for point in case.points:
+        for supply, at_work in point.supplies.items():
+            load = at_work.load_pct
+            if load is not None and load > FULL_PCT * (1 + ROUNDING):
+                yield _overload(case, point, supply, at_work, load)
+
+
+def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoint, load: float) -> Finding:
+    asked = at_work.a if at_work.demand_a is None else at_work.demand_a
+    limit = at_work.rated_a or 0.0
+    values = {
+        "id": supply,
+        "a": amps(asked),
+        "limit": amps(limit),
+        "load": share(load) if math.isfinite(load) else "∞",
+        "condition": mains_words(point.condition.name),
+    }
+    part = case.sheet.part_by_id[supply]
+    if isinstance(part, DcSupply):
+        says = _dc_overload(part, at_work, values)
+    else:
+        says = sentence("{id} is asked for {a} at {condition}, {load} of the {limit} it may give.", **values)
+    return Finding(
+        rule="supply-overload",
+        severity="fault",
+        where=(supply,),
+        title=sentence("{id} is overloaded", id=supply),
+        says=says,
+        mend=_overload_mend(asked, load),
+        condition=point.condition.name,
+        value=asked,
+        limit=limit,
+        unit="A",
+        source="the rating of the supply",
+    )
+
+
+def _overload_mend(asked: float, load: float) -> Sentence:
+    if load > SHORT_PCT:
+        return sentence("Look for a short circuit first: that is no load for a supply of this size.")
+    return sentence(
+        "Fit a supply of {rating}, or feed some of the heaters from a second one.",
+        rating=amps(supply_rating_a(asked)),
+    )
+
+
+_DC_OVERLOAD = {
+    "constant-current": "it holds at its limit and its volts fall to {v}.",
+    "hiccup": "it cuts out after {trip} and tries again every {retry}.",
+    "foldback": "it folds back and its volts collapse.",
+    "latch-off": "it switches off after {trip} and stays off until it is reset.",
+}
+
+
+def _dc_overload(part: DcSupply, at_work: SupplyPoint, values: dict[str, str]) -> Sentence:
+    return sentence(
+        "{id} is asked for {a} at {condition} and limits at {limit}: " + _DC_OVERLOAD[part.overload],
+        v=volts(at_work.v),
+        trip=format_quantity(part.trip_s, Dimension.SECONDS),
+        retry=format_quantity(part.retry_s, Dimension.SECONDS),
+        **values,
+    )
+
+
+def supply_margin(case: Case) -> Iterator[Finding]:
+    """Supplies with less than a quarter in hand at nominal mains."""
+    for supply, at_work in case.nominal.supplies.items():
+        load = at_work.load_pct
+        if load is None or not MARGIN_PCT * (1 + ROUNDING) < load <= FULL_PCT * (1 + ROUNDING):
+            continue
+        limit = (at_work.rated_a or 0.0) * MARGIN_PCT / 100
+        yield Finding(
+            rule="supply-margin",
+            severity="caution",
+            where=(supply,),
+            title=sentence("{id} has little in hand", id=supply),
+            says=sentence(
+                "{id} gives {a}, {load} of its {rated}: {most} leaves a quarter in hand.",
+                id=supply,
+                a=amps(at_work.a),
+                load=share(load),
+                rated=amps(at_work.rated_a or 0.0),
+                most=amps(limit),
+            ),
+            mend=sentence("A supply of {rating} would run cooler.", rating=amps(supply_rating_a(at_work.a))),
+            condition=case.nominal.condition.name,
+            value=at_work.a,
+            limit=limit,
+            unit="A",
+            source=f"{COMMON}: 25 % in hand",
+        )
+
+
+def supply_light_load(case: Case) -> Iterator[Finding]:
+    """Supplies with so little load that their volts are not to be relied on."""
+    for supply, at_work in case.nominal.supplies.items():
+        part = case.sheet.part_by_id[supply]
+        if isinstance(part, DcSupply):
+            if at_work.a < part.min_load_a * (1 - ROUNDING):
+                yield _below_minimum(case, part, at_work)
+        elif isinstance(part, Winding):
+            load = at_work.load_pct or 0.0
+            over = (at_work.v / part.rated_v - 1) * 100
+            if load < LIGHT_PCT and over > LIGHT_OVER_PCT + ROUNDING:
+                yield _light_winding(case, part, at_work, over, load)
+
+
+def _below_minimum(case: Case, part: DcSupply, at_work: SupplyPoint) -> Finding:
+    return Finding(
+        rule="supply-light-load",
+        severity="caution",
+        where=(part.id,),
+        title=sentence("{id} has too little load", id=part.id),
+        says=sentence(
+            "{id} gives {a}, but needs a load of {least} to hold its volts.",
+            id=part.id,
+            a=amps(at_work.a),
+            least=amps(part.min_load_a),
+        ),
+        mend=sentence(
+            "Load it with another {more}, or take a supply without a minimum load.",
+            more=amps(part.min_load_a - at_work.a),
+        ),
+        condition=case.nominal.condition.name,
+        value=at_work.a,
+        limit=part.min_load_a,
+        unit="A",
+        source="the minimum load of the supply",
+    )
+
+
+def _light_winding(case: Case, part: Winding, at_work: SupplyPoint, over: float, load: float) -> Finding:
+    return Finding(
+        rule="supply-light-load",
+        severity="note",
+        where=(part.id,),
+        title=sentence("{id} is lightly loaded", id=part.id),
+        says=sentence(
+            "{id} carries only {load} of its rated current, so it gives {v} where {rated} is rated ({over}).",
+            id=part.id,
+            load=share(load),
+            v=volts(at_work.v),
+            rated=volts(part.rated_v),
+            over=percent(over),
+        ),
+        mend=sentence("A winding of {a} would come closer.", a=amps(supply_rating_a(at_work.a))),
+        condition=case.nominal.condition.name,
+        value=at_work.v,
+        limit=part.rated_v * (1 + LIGHT_OVER_PCT / 100),
+        unit="V",
+        source=f"{COMMON}: within 5 % at the winding",
+    )
+
+
+def not_solved(case: Case) -> Iterator[Finding]:
+    """What has no solution, with the reason and the parts to blame."""
+    seen: set[tuple[str, tuple[str, ...]]] = set()
+    for point in case.points:
+        for miss in point.unsolved:
+            if (miss.reason, miss.ids) not in seen:
+                seen.add((miss.reason, miss.ids))
+                yield _unsolved(case, point, miss)
+
+
+def _unsolved(case: Case, point: OperatingPoint, miss: Unsolved) -> Finding:
+    later = miss.reason.endswith("not computed yet")
+    values = {"ids": listed(miss.ids) or "this part", "reason": miss.reason}
+    return Finding(
+        rule="not-solved",
+        severity="caution" if later else "fault",
+        where=miss.ids,
+        title=sentence("No figures around {ids}", **values),
+        says=sentence("Around {ids} nothing is solved: {reason}. The rest of the sheet is.", **values),
+        mend=sentence("Judge this part by hand for now.")
+        if later
+        else sentence("Change the wiring or the values of {ids}.", **values),
+        condition=None if point is case.nominal else point.condition.name,
+        source="the circuit itself",
+    )

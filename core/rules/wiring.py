@@ -1,0 +1,247 @@
+"""Wires that are too thin, resistors that are too small, and ends that lead nowhere."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from core.catalogue.wire import chassis_limit_a
+from core.elements.branch import Branch, Contact, Hot
+from core.preferred import next_wattage
+from core.results import BranchPoint, Finding, OperatingPoint, Sentence, sentence
+from core.rules.basis import COMMON, ROUNDING, Case
+from core.rules.mends import size_for_current, size_for_drop
+from core.rules.nets import Nets
+from core.rules.words import amps, listed, mains_words, rating, share, volts, watts, wire_size
+from core.sheet import Lamp, Relay, Resistor, Switch, Tube, Wire
+
+WIRE_SOURCE = "rule of thumb: Handbook of Electronic Tables and Formulas, chassis wiring"
+DROP_PCT = 2.0
+GOOD_DROP_PCT = 1.0
+UNRATED_W = 0.125
+_CONTACTS = ("com", "no", "nc")
+
+
+def wire_current(case: Case) -> Iterator[Finding]:
+    """Wires that carry more than their size should."""
+    limits: dict[tuple[int | None, float | None], float] = {}
+    for wire in case.sheet.wires:
+        if wire.awg is None and wire.area_mm2 is None:
+            continue
+        size = (wire.awg, wire.area_mm2)
+        limit = limits.get(size)
+        if limit is None:
+            limit = limits[size] = chassis_limit_a(*size)
+        for point in case.points:
+            at_work = point.branches.get(wire.id)
+            if at_work is not None and at_work.a > limit * (1 + ROUNDING):
+                yield _hot_wire(wire, point, at_work.a, limit)
+
+
+def _hot_wire(wire: Wire, point: OperatingPoint, a: float, limit: float) -> Finding:
+    size = size_for_current(wire, a)
+    return Finding(
+        rule="wire-current",
+        severity="fault",
+        where=(wire.id,),
+        title=sentence("{id} is too thin for its current", id=wire.id),
+        says=sentence(
+            "{id} ({size}) carries {a} at {condition}; {limit} is what such a wire should.",
+            id=wire.id,
+            size=wire_size(wire.awg, wire.area_mm2),
+            a=amps(a),
+            condition=mains_words(point.condition.name),
+            limit=amps(limit),
+        ),
+        mend=_size_mend(size, "{size} carries it."),
+        condition=point.condition.name,
+        value=a,
+        limit=limit,
+        unit="A",
+        source=WIRE_SOURCE,
+    )
+
+
+def _size_mend(size: tuple[int | None, float | None], template: str) -> Sentence:
+    if size == (None, None):
+        return sentence("Run two wires side by side, or shorten the way.")
+    return sentence(template, size=wire_size(*size))
+
+
+def wire_drop(case: Case) -> Iterator[Finding]:
+    """Wires that lose too many of their supply's volts."""
+    if not case.supply_volts:
+        return
+    least = min(case.supply_volts.values()) * DROP_PCT / 100
+    for wire in case.sheet.wires:
+        at_work = case.nominal.branches.get(wire.id)
+        if at_work is None or wire.is_strap or at_work.v <= least * (1 + ROUNDING):
+            continue
+        rated = _rated_volts(case, wire)
+        if rated is not None and at_work.v > rated * DROP_PCT / 100 * (1 + ROUNDING):
+            yield _dropping(case, wire, at_work, rated)
+
+
+def _rated_volts(case: Case, wire: Wire) -> float | None:
+    """Rated volts of the supply that feeds a wire; the lowest where there are several."""
+    line = case.line_with[wire.id]
+    return min((case.supply_volts[one] for one in line.supplies), default=None)
+
+
+def _dropping(case: Case, wire: Wire, at_work: BranchPoint, rated: float) -> Finding:
+    size = size_for_drop(wire, at_work.a, rated * GOOD_DROP_PCT / 100)
+    limit = rated * DROP_PCT / 100
+    return Finding(
+        rule="wire-drop",
+        severity="caution",
+        where=(wire.id,),
+        title=sentence("{id} loses {share} of the volts", id=wire.id, share=share(at_work.v / rated * 100)),
+        says=sentence(
+            "{id} ({size}, {length} m) drops {v} at {a}; more than {limit} is too much for one wire.",
+            id=wire.id,
+            size=wire_size(wire.awg, wire.area_mm2),
+            length=f"{wire.length_m:g}",
+            v=volts(at_work.v),
+            a=amps(at_work.a),
+            limit=volts(limit),
+        ),
+        mend=_size_mend(size, "{size} would lose less than 1 %."),
+        condition=case.nominal.condition.name,
+        value=at_work.v,
+        limit=limit,
+        unit="V",
+        source=f"{COMMON}: 2 % a wire",
+    )
+
+
+def resistor_power(case: Case) -> Iterator[Finding]:
+    """Resistors that get too hot, run close to their rating, or have none."""
+    for part in case.kinds.get(Resistor, ()):
+        if not isinstance(part, Resistor):
+            continue
+        found = [(point, point.branches[part.id].w) for point in case.points if part.id in point.branches]
+        if not found:
+            continue
+        if part.rated_w is None:
+            point, most = max(found, key=lambda pair: pair[1])
+            if most > UNRATED_W * (1 + ROUNDING):
+                yield _unrated(part, point, most)
+            continue
+        over = [(point, w) for point, w in found if w > part.rated_w * (1 + ROUNDING)]
+        for point, w in over:
+            yield _power(part, point, w, part.rated_w, True)
+        if not over and found[0][1] > part.rated_w / 2 * (1 + ROUNDING):
+            yield _power(part, *found[0], part.rated_w / 2, False)
+
+
+def _fit_mend(w: float) -> Sentence:
+    fit = next_wattage(2 * w)
+    if fit is None:
+        return sentence("Share the {w} among several resistors, each rated at twice its part.", w=watts(w))
+    return sentence("Fit {fit}: twice the {w} that it turns into heat.", fit=rating(fit), w=watts(w))
+
+
+def _power(part: Resistor, point: OperatingPoint, w: float, limit: float, fault: bool) -> Finding:
+    template = (
+        "{id} turns {w} into heat at {condition}, more than the {rated} it is rated for."
+        if fault
+        else "{id} turns {w} into heat, more than half of its {rated}: it will run very hot."
+    )
+    return Finding(
+        rule="resistor-power",
+        severity="fault" if fault else "caution",
+        where=(part.id,),
+        title=sentence("{id} is rated too low" if fault else "{id} runs hot", id=part.id),
+        says=sentence(
+            template,
+            id=part.id,
+            w=watts(w),
+            rated=rating(part.rated_w or 0.0),
+            condition=mains_words(point.condition.name),
+        ),
+        mend=_fit_mend(w),
+        condition=point.condition.name,
+        value=w,
+        limit=limit,
+        unit="W",
+        source="the rating of the resistor" if fault else f"{COMMON}: twice the dissipation",
+    )
+
+
+def _unrated(part: Resistor, point: OperatingPoint, w: float) -> Finding:
+    return Finding(
+        rule="resistor-power",
+        severity="note",
+        where=(part.id,),
+        title=sentence("{id} has no rating", id=part.id),
+        says=sentence(
+            "{id} turns up to {w} into heat ({condition}), and no wattage is given for it.",
+            id=part.id,
+            w=watts(w),
+            condition=mains_words(point.condition.name),
+        ),
+        mend=_fit_mend(w),
+        condition=point.condition.name,
+        value=w,
+        limit=UNRATED_W,
+        unit="W",
+        source=f"{COMMON}: twice the dissipation",
+    )
+
+
+def open_end(case: Case) -> Iterator[Finding]:
+    """Wires and parts that lead nowhere."""
+    dead = _dead_branches(case)
+    if not dead:
+        return
+    nets = Nets(dead.values())
+    groups: dict[str, dict[str, None]] = {}
+    for branch in dead.values():
+        groups.setdefault(nets.net(branch.u), {})[branch.owner] = None
+    by_owner = case.circuit.branches_by_owner
+    for owners in groups.values():
+        whole = tuple(one for one in owners if all(b.key in dead for b in by_owner[one]))
+        if whole:
+            yield Finding(
+                rule="open-end",
+                severity="note",
+                where=whole,
+                title=sentence("Open end at {ids}", ids=listed(whole)),
+                says=sentence("Nothing flows in {ids}: one end leads nowhere.", ids=listed(whole)),
+                mend=sentence("Wire the open end, or take {ids} out.", ids=listed(whole)),
+                source="the circuit itself",
+            )
+
+
+def _dead_branches(case: Case) -> dict[str, Branch]:
+    """Branches that end blind once other blind ones are cut away; heaters and contacts are never blind."""
+    ends: dict[str, int] = {}
+    for branch in case.circuit.branches.values():
+        ends[branch.u] = ends.get(branch.u, 0) + 1
+        ends[branch.v] = ends.get(branch.v, 0) + 1
+    leaves = [terminal for terminal, count in ends.items() if count == 1 and _may_be_blind(case, terminal)]
+    if not leaves:
+        return {}
+    at: dict[str, list[Branch]] = {}
+    for branch in case.circuit.branches.values():
+        at.setdefault(branch.u, []).append(branch)
+        at.setdefault(branch.v, []).append(branch)
+    dead: dict[str, Branch] = {}
+    for leaf in leaves:  # grows while it is walked
+        left = [branch for branch in at[leaf] if branch.key not in dead]
+        if not left or isinstance(left[0].law, Hot | Contact):
+            continue
+        dead[left[0].key] = left[0]
+        far = left[0].v if left[0].u == leaf else left[0].u
+        ends[far] -= 1
+        if ends[far] == 1 and _may_be_blind(case, far):
+            leaves.append(far)
+    return dead
+
+
+def _may_be_blind(case: Case, terminal: str) -> bool:
+    """Whether a wire that ends here leads nowhere: not at the chassis, a socket, a lamp or a contact."""
+    part_id, _, name = terminal.rpartition(".")
+    part = case.sheet.part_by_id.get(part_id)
+    if part is None or isinstance(part, Tube | Lamp | Switch):
+        return False
+    return not (isinstance(part, Relay) and name in _CONTACTS)

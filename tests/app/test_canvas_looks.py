@@ -1,0 +1,176 @@
+"""From answers to what each part and wire says."""
+
+from __future__ import annotations
+
+from types import SimpleNamespace
+
+import pytest
+
+from app.canvas.looks import part_looks, wire_looks
+from core.results import BranchPoint, Condition, HeaterPoint, OperatingPoint, SupplyPoint
+from core.sheet import Chassis, Fuse, Lamp, Relay, Resistor, Sheet, Tube, Winding, Wire
+from tests.app.canvas_rig import CATALOGUE
+
+HOT = Condition("nominal", 230.0)
+
+
+def heater(
+    owner: str, pins: str, v: float, a: float, rated_v: float = 6.3, rated_a: float = 0.15
+) -> HeaterPoint:
+    return HeaterPoint(owner, pins, v, a, v * a, rated_v, rated_a, 1400.0, 1040.0)
+
+
+def look_of(part, point: OperatingPoint, strings=()):
+    sheet = Sheet(parts=(part,))
+    assessment = SimpleNamespace(sheet=sheet, strings=strings)
+    return part_looks(sheet, CATALOGUE, assessment, point)[part.id]
+
+
+def tube_look(*heaters: HeaterPoint, kind: str = "ECC83", strings=(), condition=HOT):
+    point = OperatingPoint(condition, heaters={"V1": heaters})
+    return look_of(Tube(id="V1", type=kind), point, strings)
+
+
+def figures(text: str) -> str:
+    return text.replace("\u2009", " ").replace("\u2212", "-")
+
+
+def test_one_section():
+    look = tube_look(heater("V1", "4-5", 6.29, 0.759, rated_a=0.76), kind="EL84")
+    assert figures(look.values) == "6.29 V  -0.2 %  0.759 A"
+    assert look.state == "ok"
+    assert look.kelvin == {"4-5": 1400.0}
+
+
+def test_parallel_sections_add_their_currents():
+    look = tube_look(heater("V1", "4-9", 6.29, 0.15), heater("V1", "9-5", 6.29, 0.15))
+    assert figures(look.values) == "6.29 V  -0.2 %  0.300 A"
+
+
+def test_sections_in_series_add_their_volts():
+    both = heater("V1", "4-9", 6.29, 0.15), heater("V1", "9-5", 6.29, 0.15)
+    look = tube_look(*both, strings=(("V1:4-9", "V1:9-5"),))
+    assert figures(look.values) == "12.58 V  -0.2 %  0.150 A"
+
+
+def test_sections_that_differ_are_listed_and_the_worse_state_counts():
+    look = tube_look(heater("V1", "4-9", 6.3, 0.15), heater("V1", "9-5", 0.0, 0.0))
+    assert figures(look.values) == "6.30 / 0.00 V  0.150 / 0.000 A"
+    assert look.state == "cold"
+
+
+@pytest.mark.parametrize(
+    ("volts", "state"),
+    [(6.3 * 1.1, "ok"), (6.94, "over"), (6.3 * 0.9, "ok"), (5.66, "under"), (0.32, "under"), (0.31, "cold")],
+)
+def test_state_by_tolerance(volts, state):
+    assert tube_look(heater("V1", "4-5", volts, 0.15), kind="EL84").state == state
+
+
+def test_a_current_rated_type_is_judged_by_its_current():
+    look = tube_look(heater("V1", "4-5", 27.0, 0.32, rated_v=27, rated_a=0.3), kind="PL500")
+    assert look.state == "over"
+    look = tube_look(heater("V1", "4-5", 31.0, 0.31, rated_v=27, rated_a=0.3), kind="PL500")
+    assert look.state == "ok"
+
+
+def test_at_the_cold_instant_every_heater_is_cold():
+    look = tube_look(
+        heater("V1", "4-5", 6.3, 4.0), kind="EL84", condition=Condition("cold", 230.0, cold=True)
+    )
+    assert look.state == "cold"
+
+
+@pytest.mark.parametrize(
+    ("part", "words"),
+    [
+        (Tube(id="V1", type="EL84", pulled=True), "pulled"),
+        (Tube(id="V1", type="nothing"), "type not known"),
+        (Tube(id="V1", type="EL84"), "not solved"),
+        (Lamp(id="H1", type="#47"), "not solved"),
+    ],
+)
+def test_a_heater_without_answer_says_why(part, words):
+    look = look_of(part, OperatingPoint(HOT))
+    assert look.state == "cold"
+    assert look.values == words
+
+
+def test_supply_with_and_without_rating():
+    part = Winding(id="T1", rated_v=6.3, rated_a=2)
+    look = look_of(part, OperatingPoint(HOT, supplies={"T1": SupplyPoint(6.45, 1.06, 6.8, 2.0)}))
+    assert figures(look.values) == "6.45 V  1.06 A  53 %"
+    assert look.state == "ok"
+    look = look_of(part, OperatingPoint(HOT, supplies={"T1": SupplyPoint(6.45, 2.06, 6.8, 2.0)}))
+    assert look.state == "over"
+    look = look_of(part, OperatingPoint(HOT, supplies={"T1": SupplyPoint(6.45, 1.0, 6.45, None)}))
+    assert figures(look.values) == "6.45 V  1.00 A"
+    look = look_of(
+        part, OperatingPoint(HOT, supplies={"T1": SupplyPoint(2.0, 1.0, 2.0, None, limiting=True)})
+    )
+    assert look.state == "over"
+
+
+def test_other_parts():
+    point = OperatingPoint(
+        HOT,
+        branches={
+            "R1": BranchPoint(0.22, 0.22, 0.0484),
+            "R2": BranchPoint(2.2, 2.2, 4.84),
+            "F1": BranchPoint(0.05, 1.5, 0.075),
+            "K1": BranchPoint(5.9, 0.07, 0.41, pulled_in=True),
+        },
+    )
+    look = look_of(Resistor(id="R1", ohm=1), point)
+    assert (figures(look.values), look.state) == ("0.22 V  0.05 W", "none")
+    assert look_of(Resistor(id="R2", ohm=1, rated_w=3), point).state == "over"
+    look = look_of(Fuse(id="F1", rated_a=1), point)
+    assert (figures(look.values), look.state) == ("0.05 V  1.50 A", "over")
+    assert look_of(Relay(id="K1", coil_v=6, coil_ohm=80), point).pulled_in
+    assert look_of(Chassis(id="E1"), point).values == ""
+
+
+def test_pins_carry_their_volts():
+    point = OperatingPoint(HOT, nodes={"V1.4": 6.3, "V1.5": complex(3.0, 4.0), "V1.9": -1.5})
+    values = look_of(Tube(id="V1", type="ECC83"), point).pin_values
+    assert {name: figures(text) for name, text in values.items()} == {
+        "4": "6.30 V",
+        "5": "5.00 V",
+        "9": "-1.50 V",
+    }
+
+
+def test_without_answers_no_part_shows_a_number():
+    sheet = Sheet(
+        parts=(Tube(id="V1", type="EL84"), Winding(id="T1", rated_v=6.3, rated_a=1), Chassis(id="E1"))
+    )
+    looks = part_looks(sheet, CATALOGUE, None, None)
+    assert [look.values for look in looks.values()] == ["", "", ""]
+    assert [look.state for look in looks.values()] == ["stale", "stale", "none"]
+    assert looks["V1"].kelvin == {}
+    assessment = SimpleNamespace(sheet=sheet, strings=())
+    assert part_looks(sheet, CATALOGUE, assessment, None)["V1"].state == "stale"
+
+
+@pytest.mark.parametrize(
+    ("fields", "text"),
+    [
+        ({"awg": 20, "length_m": 0.3}, "20 AWG 0.30 m"),
+        ({"area_mm2": 0.5, "length_m": 0.15}, "0.5 mm² 0.15 m"),
+        ({"area_mm2": 0.75, "length_m": 1.0}, "0.75 mm² 1.00 m"),
+        ({"area_mm2": 10.0, "length_m": 1.0}, "10 mm² 1.00 m"),
+        ({}, ""),
+        ({"awg": 20}, ""),
+        ({"length_m": 0.3}, ""),
+    ],
+)
+def test_wire_text(fields, text):
+    sheet = Sheet(wires=(Wire(id="w1", start="V1.4", end="V2.4", **fields),))
+    assert figures(wire_looks(sheet, None)["w1"].text) == text
+
+
+def test_wire_current():
+    sheet = Sheet(wires=(Wire(id="w1", start="V1.4", end="V2.4"),))
+    point = OperatingPoint(HOT, branches={"w1": BranchPoint(0.01, 1.06, 0.01)})
+    assert figures(wire_looks(sheet, point)["w1"].current) == "1.06 A"
+    assert wire_looks(sheet, None)["w1"].current == ""
