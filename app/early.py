@@ -29,7 +29,7 @@ class EarlyAnswer:
         with suppress(OSError):
             self._process = subprocess.Popen(
                 [sys.executable, "-c", _CODE, name],
-                env={**os.environ, "PYTHONPATH": os.pathsep.join(path or os.getcwd() for path in sys.path)},
+                env={**os.environ, "PYTHONPATH": os.pathsep.join(path or os.curdir for path in sys.path)},
                 stdin=subprocess.DEVNULL,
                 stdout=subprocess.PIPE,
                 stderr=subprocess.DEVNULL,

@@ -104,6 +104,8 @@ def add_wire(start: str, end: str, **fields: Any) -> Edit:
             if part_id not in sheet.part_by_id or not has_terminal(sheet.part_by_id[part_id], name):
                 raise EditError(f"There is no terminal {terminal} on this sheet.")
         wire_id = fields.get("id") or fresh_id(sheet, "w")
+        if wire_id in sheet.part_by_id or wire_id in sheet.wire_by_id:
+            raise EditError(f"The id {wire_id} is already in use.")
         rest = {key: value for key, value in fields.items() if key != "id"}
         return msgspec.structs.replace(
             sheet, wires=(*sheet.wires, Wire(id=wire_id, start=start, end=end, **rest))
@@ -206,6 +208,8 @@ def rename(old: str, new: str) -> Edit:
     def edit(sheet: Sheet) -> Sheet:
         if new == old:
             return sheet
+        if old not in sheet.part_by_id and old not in sheet.wire_by_id:
+            raise EditError(f"There is nothing called {old} on this sheet.")
         if not is_id(new):
             raise EditError(
                 f"'{new}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1."

@@ -81,14 +81,18 @@ def _solve_group(
     mains_v = np.array([condition.mains_v for condition in conditions])
     cold = np.array([condition.cold for condition in conditions])
     try:
-        network = compile_island(island, pulled, ambient_k)
-        solution = solve(network, mains_v, cold)
+        with np.errstate(divide="raise", over="raise", invalid="raise"):
+            network = compile_island(island, pulled, ambient_k)
+            solution = solve(network, mains_v, cold)
+            return _points(solution, pulled, _demands(solution, mains_v, cold))
     except UnsolvableError as error:
-        if len(conditions) > 1:
-            # one condition may be at fault and the others not
-            return tuple(_solve_group(island, (one,), pulled, ambient_k)[0] for one in conditions)
-        return (Unsolved(error.reason, error.ids, island.terminals),)
-    return _points(solution, pulled, _demands(solution, mains_v, cold))
+        reason, ids = error.reason, error.ids
+    except FloatingPointError:
+        reason, ids = "the numbers run out of range", island.owners
+    if len(conditions) > 1:
+        # one condition may be at fault and the others not
+        return tuple(_solve_group(island, (one,), pulled, ambient_k)[0] for one in conditions)
+    return (Unsolved(reason, ids, island.terminals),)
 
 
 def _demands(solution: Solution, mains_v: Array, cold: Array) -> Array:
@@ -101,7 +105,7 @@ def _demands(solution: Solution, mains_v: Array, cold: Array) -> Array:
             stiff = network.extra.at[: len(network.stiff)]
             try:
                 free = solve(without_limits(network), mains_v, cold.astype(bool))
-            except UnsolvableError:
+            except (UnsolvableError, FloatingPointError):
                 # all that is known then is that it is more than the limit
                 demand[:, :] = [source.limit_a or np.inf for source in network.stiff]
             else:

@@ -74,11 +74,11 @@ class PartItem(QGraphicsItem):
         return path
 
     def paint(
-        self, painter: QPainter, option: QStyleOptionGraphicsItem, _widget: QWidget | None = None
+        self, painter: QPainter, _option: QStyleOptionGraphicsItem, _widget: QWidget | None = None
     ) -> None:
         """Paint halo and symbol."""
         try:
-            scale = option.levelOfDetailFromTransform(painter.worldTransform())
+            scale = painter.worldTransform().m11()
             if self.is_selected:
                 self._paint_halo(painter, scale)
             symbols.paint_part(painter, self.place.part, self.catalogue, self.look, self.theme, scale)
@@ -131,6 +131,7 @@ class WireItem(QGraphicsItem):
         self.is_selected = False
         self._path = QPainterPath()
         self._corners = QPolygonF()
+        self._far_pen = theme.pen("ink", theme.heavy_width)
         self._shape = QPainterPath()
         self._bounds = QRectF()
         self._text_at: Point | None = None
@@ -174,21 +175,21 @@ class WireItem(QGraphicsItem):
         return self._shape
 
     def paint(
-        self, painter: QPainter, option: QStyleOptionGraphicsItem, _widget: QWidget | None = None
+        self, painter: QPainter, _option: QStyleOptionGraphicsItem, _widget: QWidget | None = None
     ) -> None:
         """Paint halo, tint, line and text."""
         try:
-            scale = option.levelOfDetailFromTransform(painter.worldTransform())
-            self._paint(painter, scale)
+            scale = painter.worldTransform().m11()
+            if scale < symbols.DETAIL_FROM and not self.is_selected:
+                painter.setPen(self._far_pen)
+                painter.drawPolyline(self._corners)
+            else:
+                self._paint(painter, scale)
         except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             _paint_failure(painter, self._bounds, self.theme, self.wire.id)
 
     def _paint(self, painter: QPainter, scale: float) -> None:
         theme = self.theme
-        if scale < symbols.DETAIL_FROM and not self.is_selected:
-            painter.setPen(theme.pen("ink", theme.heavy_width))
-            painter.drawPolyline(self._corners)
-            return
         width = theme.heavy_width if self.wire.is_strap else theme.line_width
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if self.is_selected:

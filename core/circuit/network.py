@@ -175,6 +175,42 @@ def _number_nodes(
     return terminals, count, grounded
 
 
+class _Sorted:
+    """Places of the branches by how they enter the equations."""
+
+    def __init__(self, branches: tuple[Branch, ...]) -> None:
+        self.plain: list[int] = []
+        self.soft: list[int] = []
+        self.stiff: list[int] = []
+        self.hot: list[int] = []
+        self.ntc: list[int] = []
+        self.diode: list[int] = []
+        self.ideal: list[tuple[int, str, str]] = []
+        self.coils: list[tuple[str, int, Coil]] = []
+        for at, branch in enumerate(branches):
+            law = branch.law
+            if is_ideal(branch):
+                self.ideal.append((at, branch.u, branch.v))
+            elif isinstance(law, Resistive):
+                self.plain.append(at)
+            elif isinstance(law, Hot):
+                self.hot.append(at)
+            elif isinstance(law, Source):
+                (self.stiff if law.ohm == 0.0 or law.limit_a is not None else self.soft).append(at)
+            elif isinstance(law, Coil):
+                self.plain.append(at)
+                self.coils.append((branch.owner, at, law))
+            elif isinstance(law, Ntc):
+                self.ntc.append(at)
+            elif isinstance(law, Rectifying):
+                self.diode.append(at)
+
+
+def _ends(at: list[int], u: Indices, v: Indices) -> Ends:
+    places = np.array(at, dtype=np.intp)
+    return Ends(places, u[places], v[places])
+
+
 def _arrays(
     branches: tuple[Branch, ...],
     terminals: dict[str, int],
@@ -183,72 +219,41 @@ def _arrays(
     has_ac: bool,
     ambient_k: float,
 ) -> Network:
-    plain: list[int] = []
-    siemens: list[float] = []
-    soft: list[int] = []
-    stiff: list[int] = []
-    hot: list[int] = []
-    ntc: list[int] = []
-    diode: list[int] = []
-    ideal: list[tuple[int, str, str]] = []
-    coils: list[tuple[str, int, Coil]] = []
-    has_dc = False
-    for at, branch in enumerate(branches):
-        law = branch.law
-        if isinstance(law, Contact) or (isinstance(law, Resistive) and law.ohm == 0.0):
-            ideal.append((at, branch.u, branch.v))
-        elif isinstance(law, Resistive | Coil):
-            plain.append(at)
-            siemens.append(1 / law.ohm)
-            if isinstance(law, Coil):
-                coils.append((branch.owner, at, law))
-        elif isinstance(law, Hot):
-            hot.append(at)
-        elif isinstance(law, Source):
-            has_dc = has_dc or law.dc_v != 0.0
-            (stiff if law.ohm == 0.0 or law.limit_a is not None else soft).append(at)
-        elif isinstance(law, Ntc):
-            ntc.append(at)
-        elif isinstance(law, Rectifying):
-            diode.append(at)
-    extra = [*stiff, *ntc, *diode]
+    by_law = _Sorted(branches)
+    extra = [*by_law.stiff, *by_law.ntc, *by_law.diode]
     size = nodes + len(extra)
     u = np.array([terminals[branch.u] for branch in branches], dtype=np.intp)
     v = np.array([terminals[branch.v] for branch in branches], dtype=np.intp)
     u[u < 0] = size
     v[v < 0] = size
-
-    def ends(at: list[int]) -> Ends:
-        places = np.array(at, dtype=np.intp)
-        return Ends(places, u[places], v[places])
-
-    soft_laws = [law for at in soft if isinstance(law := branches[at].law, Source)]
-    stiff_laws = tuple(law for at in stiff if isinstance(law := branches[at].law, Source))
-    stiff_ends = ends(stiff)
-    shorted = stiff_ends.u == stiff_ends.v
-    _refuse_contradictions([branches[at] for at in stiff], terminals)
+    laws = [branch.law for branch in branches]
+    resistances = [law for at in by_law.plain if isinstance(law := laws[at], Resistive | Coil)]
+    soft = [law for at in by_law.soft if isinstance(law := laws[at], Source)]
+    stiff = tuple(law for at in by_law.stiff if isinstance(law := laws[at], Source))
+    stiff_ends = _ends(by_law.stiff, u, v)
+    _refuse_contradictions([branches[at] for at in by_law.stiff], terminals)
     return Network(
         branches=branches,
         terminals=terminals,
         size=size,
         u=u,
         v=v,
-        linear=ends(plain + soft),
-        siemens=np.array([*siemens, *(1 / law.ohm for law in soft_laws)]),
-        ac_per_mains=np.array([law.ac_per_mains for law in soft_laws]),
-        dc_v=np.array([law.dc_v for law in soft_laws]),
-        hot=ends(hot),
-        heaters=_heaters([branches[at].law for at in hot], ambient_k),
-        extra=ends(extra),
+        linear=_ends(by_law.plain + by_law.soft, u, v),
+        siemens=np.array([1 / law.ohm for law in (*resistances, *soft)]),
+        ac_per_mains=np.array([law.ac_per_mains for law in soft]),
+        dc_v=np.array([law.dc_v for law in soft]),
+        hot=_ends(by_law.hot, u, v),
+        heaters=_heaters([laws[at] for at in by_law.hot], ambient_k),
+        extra=_ends(extra, u, v),
         first_extra=nodes,
-        stiff=stiff_laws,
-        shorted=shorted,
-        ntc=_ntc([branches[at].law for at in ntc], ambient_k),
-        diodes=np.array([law.forward_v for at in diode if isinstance(law := branches[at].law, Rectifying)]),
-        ideal=tuple(ideal),
-        coils=tuple(coils),
+        stiff=stiff,
+        shorted=stiff_ends.u == stiff_ends.v,
+        ntc=_ntc([laws[at] for at in by_law.ntc], ambient_k),
+        diodes=np.array([law.forward_v for at in by_law.diode if isinstance(law := laws[at], Rectifying)]),
+        ideal=tuple(by_law.ideal),
+        coils=tuple(by_law.coils),
         has_ac=has_ac,
-        has_dc=has_dc,
+        has_dc=any(source.dc_v != 0.0 for source in (*soft, *stiff)),
         grounded=grounded,
     )
 

@@ -10,9 +10,9 @@ from core.catalogue import Catalogue
 from core.catalogue.types import TubeType
 from core.circuit import Circuit, Island
 from core.circuit.build import is_open
-from core.elements.branch import GROUND, Branch, Contact, Hot, Source
-from core.results import Finding, HeaterPoint, OperatingPoint
-from core.rules.nets import Nets
+from core.elements.branch import GROUND, Branch, Contact, Hot, Ntc, Rectifying, Resistive, Source
+from core.results import Finding, HeaterPoint, OperatingPoint, Sentence
+from core.rules.nets import Nets, Ways, ways
 from core.sheet import (
     AnyPart,
     Battery,
@@ -42,7 +42,8 @@ STRING_TOLERANCE_PCT = 6.0
 class Line:
     """A heater line: one island with its supplies, heaters and ties to the chassis.
 
-    ``heaters`` are the ids of its tubes and lamps, ``ground`` the branches that end on the chassis.
+    ``heaters`` are the ids of its tubes and lamps, ``ground`` the branches that end on the chassis;
+    ``has_resistors`` says that something else than wires and straps carries its current.
     """
 
     island: Island
@@ -51,6 +52,7 @@ class Line:
     ground: tuple[Branch, ...]
     has_mains: bool
     has_ac: bool
+    has_resistors: bool
 
 
 @dataclass(frozen=True)
@@ -111,7 +113,8 @@ class Case:
         supplies: dict[str, None] = {}
         heaters: dict[str, None] = {}
         ground = []
-        has_ac = False
+        has_ac = has_resistors = False
+        wires = self.sheet.wire_by_id
         for branch in island.branches:
             law = branch.law
             if isinstance(law, Hot):
@@ -119,11 +122,13 @@ class Case:
             elif branch.owner in self.supply_volts:
                 supplies[branch.owner] = None
                 has_ac = has_ac or (isinstance(law, Source) and law.ac_per_mains != 0.0)
+            elif isinstance(law, Resistive | Ntc | Rectifying) and branch.owner not in wires:
+                has_resistors = True
             if GROUND in (branch.u, branch.v):
                 ground.append(branch)
         part_by_id = self.sheet.part_by_id
         has_mains = any(isinstance(part_by_id[one], MainsFeed) for one in supplies)
-        return Line(island, tuple(supplies), tuple(heaters), tuple(ground), has_mains, has_ac)
+        return Line(island, tuple(supplies), tuple(heaters), tuple(ground), has_mains, has_ac, has_resistors)
 
     @cached_property
     def line_of(self) -> dict[str, Line]:
@@ -134,6 +139,16 @@ class Case:
     def line_with(self) -> dict[str, Line]:
         """The line of every part and wire; that of one of its branches where it has several."""
         return {branch.owner: line for line in self.lines for branch in line.island.branches}
+
+    @cached_property
+    def open_contacts(self) -> dict[Line, tuple[str, ...]]:
+        """Open switches and relay contacts of a line, filled as they are asked."""
+        return {}
+
+    @cached_property
+    def line_mends(self) -> dict[Line, tuple[float, float, Sentence]]:
+        """Least and most volts over rated volts on a line and what would mend it, filled as they are asked."""
+        return {}
 
     @cached_property
     def supply_volts(self) -> dict[str, float]:
@@ -186,6 +201,11 @@ class Case:
     def wire_nets(self) -> Nets:
         """Terminals joined by wires, and by the chassis between them."""
         return Nets(self.wire_branches)
+
+    @cached_property
+    def wire_ways(self) -> Ways:
+        """Where the wires lead from each terminal."""
+        return ways(self.wire_branches)
 
     @cached_property
     def conductors(self) -> tuple[Branch, ...]:

@@ -93,7 +93,9 @@ def _terminals(part_id: str, section: HeaterPoint) -> tuple[str, str]:
 
 def _from_the_line(case: Case, line: Line, name: str) -> _Reason:
     """Why a heater with both ends wired gets nothing."""
-    opened = _open_at(case, line)
+    opened = case.open_contacts.get(line)
+    if opened is None:
+        opened = case.open_contacts[line] = _open_at(case, line)
     if opened:
         return _Reason(
             sentence("{name} stays cold: {open} stands open.", name=name, open=listed(opened)),
@@ -121,7 +123,7 @@ def _is_down(case: Case, supply: str) -> bool:
     return point is not None and point.v < COLD_SHARE * case.supply_volts[supply]
 
 
-def _open_at(case: Case, line: Line) -> list[str]:
+def _open_at(case: Case, line: Line) -> tuple[str, ...]:
     """Open switches and relay contacts on a line."""
     terminals = set(line.island.terminals)
     found = [
@@ -139,7 +141,7 @@ def _open_at(case: Case, line: Line) -> list[str]:
             pins = (branch.u.rpartition(".")[2], branch.v.rpartition(".")[2])
             if all(pin in wired.get(branch.owner, ()) for pin in pins):
                 found.append(branch.owner)
-    return list(dict.fromkeys(found))
+    return tuple(dict.fromkeys(found))
 
 
 def half_heated(case: Case) -> Iterator[Finding]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.catalogue.types import TubeType
-from core.results import Finding, HeaterPoint, OperatingPoint, sentence
+from core.results import Finding, HeaterPoint, OperatingPoint, Sentence, sentence
 from core.rules.basis import COLD_SHARE, ROUNDING, STRING_SOURCE, STRING_TOLERANCE_PCT, Case
 from core.rules.remedies import current_mend, over_mend, under_mend
 from core.rules.words import amps, band, mains_words, percent, volts
@@ -34,6 +34,7 @@ def heater_voltage(case: Case) -> Iterator[Finding]:
         low, high = volt_limits(kind)
         least, most = 1 + low / 100 - ROUNDING, 1 + high / 100 + ROUNDING
         by_current = kind.rating_class != "voltage"
+        mends: dict[bool, Sentence] = {}
         for point in case.points:
             worst = None
             for section in point.heaters[tube.id]:
@@ -47,12 +48,15 @@ def heater_voltage(case: Case) -> Iterator[Finding]:
                 if worst is None or abs(ratio - 1) > abs(worst.v / worst.rated_v - 1):
                     worst = section
             if worst is not None:
-                yield _volts_finding(case, tube, kind, point, worst)
+                over = worst.v > worst.rated_v
+                if over not in mends:
+                    mends[over] = over_mend(case, tube.id, high) if over else under_mend(case, tube.id)
+                yield _volts_finding(tube, kind, point, worst, mends[over])
     yield from _lamps(case)
 
 
 def _volts_finding(
-    case: Case, tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint
+    tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint, mend: Sentence
 ) -> Finding:
     low, high = volt_limits(kind)
     over = section.v > section.rated_v
@@ -77,7 +81,7 @@ def _volts_finding(
         where=(tube.id,),
         title=title,
         says=says,
-        mend=over_mend(case, tube.id, high) if over else under_mend(case, tube.id),
+        mend=mend,
         condition=point.condition.name,
         value=section.v,
         limit=section.rated_v * (1 + limit_pct / 100),
@@ -122,6 +126,7 @@ def heater_current(case: Case) -> Iterator[Finding]:
         if kind.rating_class == "voltage":
             continue
         tolerance = current_tolerance(kind) / 100
+        mends: dict[str, Sentence] = {}
         for point in case.points:
             outside = [
                 section
@@ -132,11 +137,13 @@ def heater_current(case: Case) -> Iterator[Finding]:
             ]
             if outside:
                 worst = max(outside, key=lambda section: abs(section.a / section.rated_a - 1))
-                yield _amps_finding(case, tube, kind, point, worst)
+                if worst.key not in mends:
+                    mends[worst.key] = current_mend(case, tube.id, worst.key)
+                yield _amps_finding(tube, kind, point, worst, mends[worst.key])
 
 
 def _amps_finding(
-    case: Case, tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint
+    tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint, mend: Sentence
 ) -> Finding:
     tolerance = current_tolerance(kind)
     over = section.a > section.rated_a
@@ -161,7 +168,7 @@ def _amps_finding(
             rated=amps(section.rated_a),
             band=band(-tolerance, tolerance),
         ),
-        mend=current_mend(case, tube.id, section.key),
+        mend=mend,
         condition=point.condition.name,
         value=section.a,
         limit=section.rated_a * (1 + side / 100),

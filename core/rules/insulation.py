@@ -8,13 +8,16 @@ from typing import NamedTuple
 
 from core.catalogue.types import TubeType
 from core.results import Finding, OperatingPoint, Sentence, sentence
-from core.rules.basis import COMMON, ROUNDING, Case, Line
+from core.rules.basis import COMMON, Case, Line
 from core.rules.mends import lift_window
 from core.rules.references import is_joined_rectifier
 from core.rules.words import listed, mains_words, volts
 from core.sheet import Tube
 
 UNPUBLISHED_V = 90.0
+# a bias through 10 kΩ into milliohms is solved to fewer digits than the volts across heaters
+BIAS_ROUNDING = 1e-6
+_ROOT_TWO = math.sqrt(2)
 
 
 class _Limits(NamedTuple):
@@ -48,45 +51,63 @@ def _limits(kind: TubeType) -> _Limits:
 
 def heater_cathode_voltage(case: Case) -> Iterator[Finding]:
     """Tubes whose cathode is too far from their heater."""
+    known: dict[str, _Limits] = {}
+    mends: dict[Line, Sentence] = {}
     for tube, kind in case.tubes:
-        if not _is_judged(tube, kind):
+        cathode_v = tube.cathode_v
+        if cathode_v is None or not _is_judged(tube, kind):
             continue
+        limits = known.get(tube.type)
+        if limits is None:
+            limits = known[tube.type] = _limits(kind)
+        terminals = [f"{tube.id}.{pin}" for pin in kind.heater_pins]
+        line = case.line_of[tube.id]
         for point in case.points:
-            worst = _worst(case, tube, kind, point)
-            if worst is not None and worst.value > worst.limit * (1 + ROUNDING):
-                yield _finding(case, tube, kind, point, worst)
+            pins = _pins(terminals, line.has_ac, point)
+            if any(_is_beyond(limits, bias - cathode_v, peak) for bias, peak in pins):
+                if line not in mends:
+                    mends[line] = _lift_mend(case, line)
+                yield _finding(tube, kind, point, _worst(cathode_v, kind, pins), mends[line])
 
 
-def _pins(case: Case, tube: Tube, kind: TubeType, point: OperatingPoint) -> list[tuple[float, float]]:
+def _is_judged(tube: Tube, kind: TubeType) -> bool:
+    return tube.cathode_v is not None and kind.heating == "indirect" and not kind.cathode_joined
+
+
+def _is_beyond(limits: _Limits, dc: float, peak: float) -> bool:
+    room = 1 + BIAS_ROUNDING
+    return (
+        dc + peak > limits.above_peak * room
+        or peak - dc > limits.below_peak * room
+        or dc > limits.above_dc * room
+        or -dc > limits.below_dc * room
+    )
+
+
+def _pins(terminals: list[str], ac: bool, point: OperatingPoint) -> list[tuple[float, float]]:
     """DC volts above chassis and AC peak of each heater pin."""
-    ac = case.line_of[tube.id].has_ac
-    terminals = (f"{tube.id}.{pin}" for pin in kind.heater_pins)
-    return [
-        (point.bias[t], math.sqrt(2) * abs(point.nodes[t]) if ac else 0.0)
-        for t in terminals
-        if t in point.bias
-    ]
+    bias, nodes = point.bias, point.nodes
+    return [(bias[t], _ROOT_TWO * abs(nodes[t]) if ac else 0.0) for t in terminals if t in bias]
 
 
-def _worst(case: Case, tube: Tube, kind: TubeType, point: OperatingPoint) -> _Stress | None:
-    """The stress that comes closest to its limit, or passes it furthest."""
+def _worst(cathode_v: float, kind: TubeType, pins: list[tuple[float, float]]) -> _Stress:
+    """The stress that passes its limit furthest."""
     limits = _limits(kind)
+    above = kind.hk_positive_peak_v is not None or kind.hk_positive_dc_v is not None
+    below = kind.hk_negative_peak_v is not None or kind.hk_negative_dc_v is not None
     stresses = []
-    for bias, peak in _pins(case, tube, kind, point):
-        dc = bias - (tube.cathode_v or 0.0)
-        for sign, name, peak_limit, dc_limit in (
-            (1, "positive", limits.above_peak, limits.above_dc),
-            (-1, "negative", limits.below_peak, limits.below_dc),
-        ):
-            published = kind.hk_positive_peak_v if sign > 0 else kind.hk_negative_peak_v
-            other = kind.hk_positive_dc_v if sign > 0 else kind.hk_negative_dc_v
-            known = published is not None or other is not None
-            stresses.append(_Stress(sign * dc + peak, peak_limit, f"hk_{name}_peak_v", sign > 0, known))
-            stresses.append(_Stress(sign * dc, dc_limit, f"hk_{name}_dc_v", sign > 0, known))
-    return max(stresses, key=lambda one: one.value / one.limit if one.limit else one.value, default=None)
+    for bias, peak in pins:
+        dc = bias - cathode_v
+        stresses += [
+            _Stress(dc + peak, limits.above_peak, "hk_positive_peak_v", True, above),
+            _Stress(dc, limits.above_dc, "hk_positive_dc_v", True, above),
+            _Stress(peak - dc, limits.below_peak, "hk_negative_peak_v", False, below),
+            _Stress(-dc, limits.below_dc, "hk_negative_dc_v", False, below),
+        ]
+    return max(stresses, key=lambda one: one.value / one.limit if one.limit else one.value)
 
 
-def _finding(case: Case, tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress) -> Finding:
+def _finding(tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress, mend: Sentence) -> Finding:
     values = {
         "id": tube.id,
         "type": tube.type,
@@ -117,7 +138,7 @@ def _finding(case: Case, tube: Tube, kind: TubeType, point: OperatingPoint, wors
         where=(tube.id,),
         title=sentence("Heater of {id} too far from its cathode", id=tube.id),
         says=says,
-        mend=_lift_mend(case, case.line_of[tube.id]),
+        mend=mend,
         condition=point.condition.name,
         value=worst.value,
         limit=worst.limit,
@@ -130,10 +151,10 @@ def _lift_mend(case: Case, line: Line) -> Sentence:
     """The lift above chassis that satisfies every tube of the line at every mains, if there is one."""
     tubes = _with_cathodes(case, line)
     bounds: list[tuple[float, float]] = []
-    base = min(bias for tube, kind in tubes for bias, _ in _pins(case, tube, kind, case.nominal))
+    base = min(bias for one in tubes for bias, _ in _pins_of(line, *one, case.nominal))
     for point in case.points:
         for tube, kind in tubes:
-            bounds.extend(_bounds(tube, kind, pin, base) for pin in _pins(case, tube, kind, point))
+            bounds.extend(_bounds(tube, kind, pin, base) for pin in _pins_of(line, tube, kind, point))
     window = lift_window(bounds)
     if window is None:
         return sentence(
@@ -151,6 +172,10 @@ def _lift_mend(case: Case, line: Line) -> Sentence:
     )
 
 
+def _pins_of(line: Line, tube: Tube, kind: TubeType, point: OperatingPoint) -> list[tuple[float, float]]:
+    return _pins([f"{tube.id}.{pin}" for pin in kind.heater_pins], line.has_ac, point)
+
+
 def _with_cathodes(case: Case, line: Line) -> list[tuple[Tube, TubeType]]:
     """Tubes of a line that are judged for their cathodes."""
     found = []
@@ -159,10 +184,6 @@ def _with_cathodes(case: Case, line: Line) -> list[tuple[Tube, TubeType]]:
         if kind is not None and isinstance(tube, Tube) and _is_judged(tube, kind):
             found.append((tube, kind))
     return found
-
-
-def _is_judged(tube: Tube, kind: TubeType) -> bool:
-    return tube.cathode_v is not None and kind.heating == "indirect" and not kind.cathode_joined
 
 
 def _bounds(tube: Tube, kind: TubeType, pin: tuple[float, float], base: float) -> tuple[float, float]:

@@ -101,10 +101,12 @@ def size_for_current(wire: Wire, amps: float) -> tuple[int | None, float | None]
     return _size(wire, lambda awg, area: chassis_limit_a(awg, area) >= amps)
 
 
-def size_for_drop(wire: Wire, amps: float, drop_v: float) -> tuple[int | None, float | None]:
-    """The next size with which the wire drops less than ``drop_v``; (None, None) where none does."""
+def size_for_drop(
+    wire: Wire, amps: float, drop_v: float, temp_c: float = 20.0
+) -> tuple[int | None, float | None]:
+    """The next size with which the wire drops less than ``drop_v`` at ``temp_c`` °C; (None, None) where none does."""
     ohm = drop_v / amps / (wire.length_m or 1.0)
-    return _size(wire, lambda awg, area: ohm_per_m(awg, area) < ohm)
+    return _size(wire, lambda awg, area: ohm_per_m(awg, area, temp_c) < ohm)
 
 
 def _size(wire: Wire, fits: Callable[[int | None, float | None], bool]) -> tuple[int | None, float | None]:

@@ -32,12 +32,20 @@ class Nets:
         return self.net(one) == self.net(other)
 
 
-def shortest_path(conductors: Iterable[Branch], start: str, end: str) -> tuple[str, ...]:
-    """Owners of the conductors on a shortest way between two terminals; empty where there is none."""
-    at: dict[str, list[tuple[str, str]]] = {}
+Ways = dict[str, list[tuple[str, str]]]
+
+
+def ways(conductors: Iterable[Branch]) -> Ways:
+    """From each terminal, the conductors that leave it and the terminals they lead to."""
+    at: Ways = {}
     for branch in conductors:
         at.setdefault(branch.u, []).append((branch.owner, branch.v))
         at.setdefault(branch.v, []).append((branch.owner, branch.u))
+    return at
+
+
+def shortest_path(at: Ways, start: str, end: str) -> tuple[str, ...]:
+    """Owners of the conductors on a shortest way between two terminals; empty where there is none."""
     came: dict[str, tuple[str, str]] = {start: ("", "")}
     walk = [start]
     for node in walk:

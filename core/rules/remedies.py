@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from core.elements.branch import Ntc, Resistive, Source
+from core.elements.branch import Source
 from core.results import Sentence, sentence
 from core.rules.balance import is_unbalanced
-from core.rules.basis import Case, Line
+from core.rules.basis import COLD_SHARE, Case, Line
 from core.rules.mends import EXPONENT, leg_resistor, resistor_for
 from core.rules.strapping import has_halves, wrong_halves
 from core.rules.words import ohms, percent, rating, volts
@@ -13,6 +13,7 @@ from core.sheet import Tube, Winding
 
 DROP_SHARE = 0.02
 RIGHT_RATIO = 1.005
+ALIKE = 1.06  # heaters this close in volts over rating are mended together
 
 
 def _nominal_ratio(case: Case, part_id: str) -> float:
@@ -36,7 +37,39 @@ def over_mend(case: Case, part_id: str, high_pct: float) -> Sentence:
         )
     if len(line.supplies) != 1:
         return sentence("Use supplies that give {share} of the present volts.", share=_share(1 / ratio))
-    return _single_supply_mend(case, line, ratio)
+    low, high, mend = case.line_mends.get(line) or _line_mend(case, line)
+    if high > low * ALIKE and ratio > low * ALIKE:
+        return _own_resistor(case, part_id, ratio) or _single_supply_mend(case, line, ratio)
+    return mend
+
+
+def _line_mend(case: Case, line: Line) -> tuple[float, float, Sentence]:
+    """Least and most volts over rated volts among the warm heaters of a line, and what would mend the line.
+
+    One heater that wants less than all others does not count for the mend.
+    """
+    ratios = sorted(ratio for one in line.heaters if (ratio := _nominal_ratio(case, one)) > COLD_SHARE)
+    alike = [ratio for ratio in ratios if ratio <= ratios[0] * ALIKE]
+    mend = _single_supply_mend(case, line, (alike[0] + alike[-1]) / 2)
+    case.line_mends[line] = (ratios[0], ratios[-1], mend)
+    return case.line_mends[line]
+
+
+def _own_resistor(case: Case, part_id: str, ratio: float) -> Sentence | None:
+    """The resistor for one heater that wants less than all others on its line."""
+    sections = case.nominal.heaters[part_id]
+    if len(sections) != 1 or sections[0].key in case.strung:
+        return None
+    at_rating = sections[0].rated_a
+    fitted = resistor_for((ratio - 1) * sections[0].rated_v / at_rating, at_rating)
+    if fitted is None or fitted.rated_w is None:
+        return None
+    return sentence(
+        "{ohm} {w} in series with {id} alone brings it to its rated volts at nominal mains.",
+        ohm=ohms(fitted.ohm),
+        w=rating(fitted.rated_w),
+        id=part_id,
+    )
 
 
 def _strapping_mend(case: Case, part_id: str) -> Sentence | None:
@@ -54,7 +87,8 @@ def _share(value: float) -> str:
 def _single_supply_mend(case: Case, line: Line, ratio: float) -> Sentence:
     supply = line.supplies[0]
     point = case.nominal.supplies.get(supply)
-    laws = [b.law for b in line.island.branches if b.owner == supply and isinstance(b.law, Source)]
+    branches = case.circuit.branches_by_owner.get(supply, ())
+    laws = [branch.law for branch in branches if isinstance(branch.law, Source)]
     if point is None or not laws or point.a <= 0:
         return sentence("Use a supply with {share} of the present volts.", share=_share(1 / ratio))
     if laws[0].limit_a is not None:
@@ -114,10 +148,8 @@ def under_mend(case: Case, part_id: str) -> Sentence:
 
 def _lost_in_wires(case: Case, line: Line, part_id: str, supply_v: float) -> float:
     """Volts between a supply and a heater right across it, where nothing but wires lies between."""
-    wires = case.sheet.wire_by_id
-    for branch in line.island.branches:
-        if isinstance(branch.law, Resistive | Ntc) and branch.owner not in wires:
-            return 0.0
+    if line.has_resistors:
+        return 0.0
     if any(section.key in case.strung for section in case.nominal.heaters[part_id]):
         return 0.0
     at = [case.nominal.nodes[pin] for pin in _pins(case, part_id)]

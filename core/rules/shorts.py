@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from itertools import combinations
 
 from core.results import Finding, sentence
 from core.rules.basis import Case
-from core.rules.nets import Nets, shortest_path
+from core.rules.nets import Nets, Ways, shortest_path, ways
 from core.rules.words import amps, listed
 from core.terminals import terminal_names
 
@@ -33,12 +34,15 @@ def short_circuit(case: Case) -> Iterator[Finding]:
     conductors = case.conductors
     plain = len(conductors) == len(case.sheet.wires)
     nets = case.wire_nets if plain else Nets(conductors)
+    leading: Ways = {}
     for supply, one, other in shorted_supplies(case, nets):
-        path = shortest_path(conductors, one, other)
+        leading = leading or ways(conductors)
+        path = shortest_path(leading, one, other)
         names = [one.rpartition(".")[2], other.rpartition(".")[2]]
         point = case.nominal.supplies.get(supply)
         values = {"id": supply, "ends": listed(names), "path": listed(path)}
-        if point is None:
+        amount = None if point is None else point.a if point.demand_a is None else point.demand_a
+        if amount is None or not math.isfinite(amount):
             says = sentence(
                 "Terminals {ends} of {id} are joined by {path} with no heater between: a short circuit.",
                 **values,
@@ -46,7 +50,7 @@ def short_circuit(case: Case) -> Iterator[Finding]:
         else:
             says = sentence(
                 "Terminals {ends} of {id} are joined by {path} with no heater between: a short circuit of {a}.",
-                a=amps(point.a if point.demand_a is None else point.demand_a),
+                a=amps(amount),
                 **values,
             )
         yield Finding(

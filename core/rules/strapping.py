@@ -95,7 +95,7 @@ def _series_on_half(tube: Tube, kind: TubeType, one: HeaterPoint, other: HeaterP
 def _parallel_on_double(
     case: Case, tube: Tube, kind: TubeType, one: HeaterPoint, tap: str, ends: tuple[str, str]
 ) -> Finding:
-    straps = shortest_path(case.wire_branches, f"{tube.id}.{ends[0]}", f"{tube.id}.{ends[1]}")
+    straps = shortest_path(case.wire_ways, f"{tube.id}.{ends[0]}", f"{tube.id}.{ends[1]}")
     return Finding(
         rule="wrong-strap",
         severity="fault",
@@ -168,15 +168,11 @@ def shorting_straps(case: Case, one: str, other: str) -> tuple[str, ...]:
     nets = case.wire_nets
     if not nets.joined(one, other):
         return ()
-    straps = shortest_path(case.wire_branches, one, other)
-    if nets.net(one) in shorted_nets(case) and not any(_is_between(case, w, (one, other)) for w in straps):
-        return ()
-    return straps
-
-
-def _is_between(case: Case, wire_id: str, ends: tuple[str, str]) -> bool:
-    wire = case.sheet.wire_by_id.get(wire_id)
-    return wire is not None and {wire.start, wire.end} == set(ends)
+    at = case.circuit.wires_at
+    direct = tuple(wire_id for wire_id in at.get(one, ()) if wire_id in at.get(other, ()))
+    if direct:
+        return direct[:1]
+    return () if nets.net(one) in shorted_nets(case) else shortest_path(case.wire_ways, one, other)
 
 
 def _short_mend(case: Case, tube: Tube, straps: tuple[str, ...], kind: TubeType) -> Sentence:

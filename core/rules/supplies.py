@@ -51,7 +51,7 @@ def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoi
         says=says,
         mend=_overload_mend(asked, load),
         condition=point.condition.name,
-        value=asked,
+        value=asked if math.isfinite(asked) else at_work.a,
         limit=limit,
         unit="A",
         source="the rating of the supply",
@@ -76,8 +76,13 @@ _DC_OVERLOAD = {
 
 
 def _dc_overload(part: DcSupply, at_work: SupplyPoint, values: dict[str, str]) -> Sentence:
+    opening = (
+        "{id} is asked for {a} at {condition} and limits at {limit}: "
+        if math.isfinite(at_work.demand_a or 0.0)
+        else "{id} is shorted at {condition} and limits at {limit}: "
+    )
     return sentence(
-        "{id} is asked for {a} at {condition} and limits at {limit}: " + _DC_OVERLOAD[part.overload],
+        opening + _DC_OVERLOAD[part.overload],
         v=volts(at_work.v),
         trip=format_quantity(part.trip_s, Dimension.SECONDS),
         retry=format_quantity(part.retry_s, Dimension.SECONDS),

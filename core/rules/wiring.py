@@ -77,7 +77,7 @@ def wire_drop(case: Case) -> Iterator[Finding]:
         if at_work is None or wire.is_strap or at_work.v <= least * (1 + ROUNDING):
             continue
         rated = _rated_volts(case, wire)
-        if rated is not None and at_work.v > rated * DROP_PCT / 100 * (1 + ROUNDING):
+        if rated and at_work.v > rated * DROP_PCT / 100 * (1 + ROUNDING):
             yield _dropping(case, wire, at_work, rated)
 
 
@@ -88,7 +88,7 @@ def _rated_volts(case: Case, wire: Wire) -> float | None:
 
 
 def _dropping(case: Case, wire: Wire, at_work: BranchPoint, rated: float) -> Finding:
-    size = size_for_drop(wire, at_work.a, rated * GOOD_DROP_PCT / 100)
+    size = size_for_drop(wire, at_work.a, rated * GOOD_DROP_PCT / 100, case.sheet.ambient_c)
     limit = rated * DROP_PCT / 100
     return Finding(
         rule="wire-drop",

@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from core.units import THIN_SPACE, Dimension, format_percent, format_quantity
 
 _SHOWN = 4
-_NOTHING_V = 1e-9  # what rounding leaves of zero volts
+_NOTHING = 1e-9  # what rounding leaves of zero volts or amperes
 
 
 def volts(value: float) -> str:
     """``6.30 V``."""
-    return format_quantity(value if abs(value) > _NOTHING_V else 0.0, Dimension.VOLTS)
+    return format_quantity(value if abs(value) > _NOTHING else 0.0, Dimension.VOLTS)
 
 
 def amps(value: float) -> str:
     """``150 mA``."""
-    return format_quantity(value, Dimension.AMPS)
+    return format_quantity(value if abs(value) > _NOTHING else 0.0, Dimension.AMPS)
 
 
 def watts(value: float) -> str:
@@ -47,6 +48,7 @@ def share(value: float) -> str:
     return percent(value).removeprefix("+")
 
 
+@lru_cache(maxsize=256)
 def band(low: float, high: float) -> str:
     """The limits of a deviation: ``±10 %`` or ``−12.7 % to +11.1 %``."""
     if abs(low + high) < 0.05:

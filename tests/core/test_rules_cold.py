@@ -32,7 +32,9 @@ def test_a_tube_whose_heater_is_shorted_by_a_strap() -> None:
 
 
 def test_a_tube_without_a_supply() -> None:
-    assert "no supply feeds" in reason(sheet(EL84, Tube(id="V2", type="EL84", pulled=True), wires="V1.4 V2.4, V1.5 V2.5"))
+    assert "no supply feeds" in reason(
+        sheet(EL84, Tube(id="V2", type="EL84", pulled=True), wires="V1.4 V2.4, V1.5 V2.5")
+    )
 
 
 def test_a_tube_behind_an_open_switch() -> None:
@@ -59,7 +61,9 @@ def test_a_tube_whose_supply_is_shorted_elsewhere() -> None:
 
 def test_a_tube_with_both_ends_on_one_side() -> None:
     one = on_dc(6.3, EL84, OTHER, wires="P1.+ V2.4, P1.- V2.5")
-    tied = sheet(*one.parts, Switch(id="S1"), wires="P1.- E1.e, P1.+ V2.4, P1.- V2.5, P1.+ V1.4, P1.+ S1.1, S1.2 V1.5")
+    tied = sheet(
+        *one.parts, Switch(id="S1"), wires="P1.- E1.e, P1.+ V2.4, P1.- V2.5, P1.+ V1.4, P1.+ S1.1, S1.2 V1.5"
+    )
     assert "no two sides" in reason(tied)
 
 

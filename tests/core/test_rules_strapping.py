@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from core.sheet import Tube
-from tests.core.rule_sheets import assessed, findings, on_dc, rules, tube_type
+from core.sheet import Joint, Resistor, Tube
+from tests.core.rule_sheets import assessed, findings, on_dc, rules, sheet, tube_type
 
 ECC83 = Tube(id="V1", type="ECC83")
 
@@ -65,9 +65,17 @@ def test_a_tapped_tube_in_a_socket_for_an_untapped_one() -> None:
     assert "wrong-strap" in rules(on_dc(6.3, ECC83, wires="P1.+ V1.4, P1.- V1.5"))
 
 
-def test_a_strap_over_a_resistance_is_no_short() -> None:
-    one = on_dc(6.3, Tube(id="V1", type="EL84"), wires="P1.+ V1.4, P1.- V1.5")
-    assert findings(one, "wrong-strap") == []
+def test_a_resistor_across_a_heater_is_no_strap() -> None:
+    one = on_dc(6.3, Tube(id="V1", type="EL84"), wires="")
+    fed = "P1.- E1.e, P1.+ V1.4, P1.- V1.5, R1.1 V1.4, R1.2 V1.5"
+    assert rules(sheet(*one.parts, Resistor(id="R1", ohm=100.0, rated_w=1.0), wires=fed)) == set()
+
+
+def test_a_strap_by_way_of_a_joint_is_named_with_all_its_wires() -> None:
+    one = on_dc(6.3, Tube(id="V1", type="EL84"), Tube(id="V2", type="EL84"), wires="")
+    fed = "P1.- E1.e, P1.+ V2.4, P1.- V2.5, V2.4 V1.4, V1.4 J1.j, J1.j V1.5"
+    found = findings(sheet(*one.parts, Joint(id="J1"), wires=fed), "wrong-strap")
+    assert [finding.where for finding in found] == [("V1", "w5", "w6")]
 
 
 def test_pins_counted_from_the_wrong_side() -> None:
