@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from core.catalogue import Catalogue
 from core.circuit import Circuit, Island, build
+from core.limits import limits_of
 from core.results import Assessment, Condition, HeaterPoint, OperatingPoint, Unsolved
 from core.rules import run_rules
 from core.rules.basis import Case
@@ -86,8 +87,9 @@ def assess(
     pulled_in = frozenset(key for key, branch in nominal.branches.items() if branch.pulled_in)
     wiring = topology(circuit, pulled_in)
     hot = (nominal, points[LOW], points[HIGH])
-    findings = run_rules(Case(sheet, catalogue, circuit, wiring, hot))
-    return Assessment(sheet, points, wiring.series, findings)
+    limits = limits_of(sheet, catalogue, wiring)
+    findings = run_rules(Case(sheet, catalogue, circuit, wiring, hot, limits))
+    return Assessment(sheet, points, wiring.series, findings, limits)
 
 
 def look_at(assessment: Assessment, catalogue: Catalogue, chosen: Condition, memory: Memory) -> Assessment:

@@ -2,49 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Literal, NamedTuple
-
 from core.catalogue import Catalogue
 from core.catalogue.types import TubeType
-from core.results import HeaterPoint
+from core.results import DEFAULT_V_PCT, Limits
 from core.sheet import Lamp, Sheet, Tube
 from core.strings import Topology
 
-HeaterState = Literal["ok", "over", "under", "cold"]
-
-# An exactly met limit is met: figures are compared with this much room for rounding in the last digits.
-ROUNDING = 1e-9
-# A heater with less than this share of its rated volts counts as cold: it does not even glow.
-COLD_SHARE = 0.05
-
-DEFAULT_V_PCT = 10.0
 STRING_TOLERANCE_PCT = 6.0
-
-
-class Limits(NamedTuple):
-    """The window of one heater section: per cent off its rated amperes in a string, else off its rated volts.
-
-    ``low_pct`` is None where too little does no harm: a lamp, or a lamp's share of a tapped heater.
-    """
-
-    by_current: bool = False
-    low_pct: float | None = -DEFAULT_V_PCT
-    high_pct: float = DEFAULT_V_PCT
-
-    def deviation_pct(self, heater: HeaterPoint) -> float:
-        """Per cent off the rating that counts."""
-        return heater.deviation_a_pct if self.by_current else heater.deviation_pct
-
-    def state(self, heater: HeaterPoint) -> HeaterState:
-        """Within the window, over, under, or cold."""
-        if heater.v < COLD_SHARE * heater.rated_v:
-            return "cold"
-        off = self.deviation_pct(heater)
-        slack = 100 * ROUNDING
-        if off > self.high_pct + slack:
-            return "over"
-        return "under" if self.low_pct is not None and off < self.low_pct - slack else "ok"
 
 
 def volt_limits(kind: TubeType) -> tuple[float, float]:
@@ -115,8 +79,3 @@ def _has_lamp_tap(key: str, sheet: Sheet, catalogue: Catalogue) -> bool:
     part = sheet.part_by_id[owner_of(key)]
     kind = catalogue.tube(part.type) if isinstance(part, Tube) else None
     return kind is not None and kind.tap_role == "lamp"
-
-
-def state_of(heater: HeaterPoint, limits: Mapping[str, Limits]) -> HeaterState:
-    """The state of a section by the limits of its sheet."""
-    return limits.get(heater.key, Limits()).state(heater)

@@ -3,16 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Any, Literal
+from typing import Any, Literal, NamedTuple
+
+import msgspec
 
 from core.sheet import Sheet
+
+HeaterState = Literal["ok", "over", "under", "cold"]
+
+# An exactly met limit is met: figures are compared with this much room for rounding in the last digits.
+ROUNDING = 1e-9
+# A heater with less than this share of its rated volts counts as cold: it does not even glow.
+COLD_SHARE = 0.05
+
+DEFAULT_V_PCT = 10.0
 
 Severity = Literal["fault", "caution", "note"]
 Volts = float | complex
 
 
-@dataclass(frozen=True, slots=True)
-class Condition:
+class Condition(msgspec.Struct, frozen=True):
     """The circumstances of one solution: mains volts, and whether the heaters are still cold."""
 
     name: str
@@ -20,8 +30,7 @@ class Condition:
     cold: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class HeaterPoint:
+class HeaterPoint(msgspec.Struct, frozen=True, gc=False):
     """One heater section or lamp at work; volts, amperes and watts are rms or DC, temperatures kelvin."""
 
     owner: str
@@ -50,8 +59,32 @@ class HeaterPoint:
         return (self.a / self.rated_a - 1) * 100
 
 
-@dataclass(frozen=True, slots=True)
-class SupplyPoint:
+class Limits(NamedTuple):
+    """The window of one heater section: per cent off its rated amperes in a string, else off its rated volts.
+
+    ``low_pct`` is None where too little does no harm: a lamp, or a lamp's share of a tapped heater.
+    """
+
+    by_current: bool = False
+    low_pct: float | None = -DEFAULT_V_PCT
+    high_pct: float = DEFAULT_V_PCT
+
+    def deviation_pct(self, heater: HeaterPoint) -> float:
+        """Per cent off the rating that counts."""
+        return heater.deviation_a_pct if self.by_current else heater.deviation_pct
+
+    def state(self, heater: HeaterPoint) -> HeaterState:
+        """Within the window, over, under, or cold."""
+        if heater.v < COLD_SHARE * heater.rated_v:
+            return "cold"
+        off = self.deviation_pct(heater)
+        slack = 100 * ROUNDING
+        if off > self.high_pct + slack:
+            return "over"
+        return "under" if self.low_pct is not None and off < self.low_pct - slack else "ok"
+
+
+class SupplyPoint(msgspec.Struct, frozen=True, gc=False):
     """One supply at work: terminal volts, amperes, watts delivered, amperes it may give (None if unrated).
 
     ``limiting`` says that it gives no more than its limit; ``demand_a`` is then what the circuit would take
@@ -72,8 +105,7 @@ class SupplyPoint:
         return None if self.rated_a is None else asked / self.rated_a * 100
 
 
-@dataclass(frozen=True, slots=True)
-class BranchPoint:
+class BranchPoint(msgspec.Struct, frozen=True, gc=False):
     """One wire or passive part at work; ``kelvin`` for thermistors, ``pulled_in`` for relays."""
 
     v: float
@@ -153,13 +185,19 @@ class Finding:
 class Assessment:
     """The answers for one sheet. ``points`` are by condition name.
 
-    ``strings`` are the groups of two or more heater sections in series, each by its key ``V1:4-9``.
+    ``strings`` are the groups of two or more heater sections in series, each by its key ``V1:4-9``; ``limits``
+    is what each section is judged by.
     """
 
     sheet: Sheet
     points: dict[str, OperatingPoint]
     strings: tuple[tuple[str, ...], ...]
     findings: tuple[Finding, ...]
+    limits: dict[str, Limits] = field(default_factory=dict)
+
+    def state_of(self, heater: HeaterPoint) -> HeaterState:
+        """Whether a heater section is within the limits it is judged by."""
+        return self.limits.get(heater.key, Limits()).state(heater)
 
     def conditions(self) -> tuple[Condition, ...]:
         """The conditions that were solved, in order."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 import numpy as np
 
@@ -10,11 +11,11 @@ from core.circuit import Island
 from core.circuit.network import Network, compile_island
 from core.circuit.straps import strap_currents
 from core.elements import heater, ntc
-from core.elements.branch import GROUND, Branch, Coil, Hot, Ntc, Source
+from core.elements.branch import GROUND, Branch, Coil, Hot, Ntc, Resistive, Source
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
 from core.results import BranchPoint, Condition, HeaterPoint, SupplyPoint, Unsolved, Volts
-from core.steady import Solution, solve, without_limits
+from core.steady import Solution, magnitude, solve, without_limits
 
 MAX_RELAY_TRIES = 20
 
@@ -38,7 +39,7 @@ Answer = IslandPoint | Unsolved
 
 def solve_island(island: Island, conditions: tuple[Condition, ...], ambient_k: float) -> tuple[Answer, ...]:
     """Solve one island at every condition; an unsolvable one gives an :class:`Unsolved` for that condition."""
-    if not any(isinstance(branch.law, Coil) for branch in island.branches):
+    if Coil not in island.kinds:
         return _solve_group(island, conditions, frozenset(), ambient_k)
     return tuple(_settle_relays(island, condition, ambient_k) for condition in conditions)
 
@@ -121,45 +122,55 @@ def _points(solution: Solution, pulled: frozenset[str], demand: Array) -> tuple[
         currents[:, places] = np.moveaxis(strap_currents(network, np.moveaxis(currents, 1, 0)), 0, 1)
     across = potentials[:, network.u] - potentials[:, network.v]
     taken = (across * currents).sum(axis=-1)
-    volts = np.sqrt((across**2).sum(axis=-1))
-    amps = np.sqrt((currents**2).sum(axis=-1))
-    heater_k = heater.heater_k(network.heaters, np.where(solution.cold[:, None], 0.0, solution.heater_w))
-    cathode_k = heater.cathode_k(network.heaters, np.where(solution.cold[:, None], 0.0, solution.heater_w))
+    volts, amps = magnitude(across), magnitude(currents)
+    heat_w = np.where(solution.cold[:, None], 0.0, solution.heater_w)
+    heater_k = heater.heater_k(network.heaters, heat_w)
+    cathode_k = heater.cathode_k(network.heaters, heat_w)
     ntc_k = ntc.thermistor_k(network.ntc, solution.ntc_w)
     limits = np.where(np.isnan(demand), -1.0, demand)
-    columns = zip(
-        potentials.tolist(), volts.tolist(), amps.tolist(), taken.tolist(), heater_k.tolist(),
-        cathode_k.tolist(), ntc_k.tolist(), limits.tolist(), solution.residual_a.tolist(), strict=True,
-    )  # fmt: skip
-    return tuple(_point(network, pulled, *column) for column in columns)
+    columns = (potentials, volts, amps, taken, heater_k, cathode_k, ntc_k, limits, solution.residual_a)
+    figures = zip(*(column.tolist() for column in columns), strict=True)
+    named = [(terminal, at) for terminal, at in network.terminals.items() if terminal != GROUND]
+    tied = [(terminal, at) for terminal, at in named if terminal in network.grounded]
+    return tuple(_point(network, pulled, named, tied, _Figures(*items)) for items in figures)
+
+
+class _Figures(NamedTuple):
+    """One condition's figures as plain lists: by node, by branch, by heater, by thermistor, by stiff source."""
+
+    potentials: list[list[float]]
+    volts: list[float]
+    amps: list[float]
+    taken: list[float]
+    heater_k: list[float]
+    cathode_k: list[float]
+    ntc_k: list[float]
+    demand: list[float]
+    residual_a: float
 
 
 def _point(
     network: Network,
     pulled: frozenset[str],
-    potentials: list[list[float]],
-    volts: list[float],
-    amps: list[float],
-    taken: list[float],
-    heater_k: list[float],
-    cathode_k: list[float],
-    ntc_k: list[float],
-    demand: list[float],
-    residual_a: float,
+    named: list[tuple[str, int]],
+    tied: list[tuple[str, int]],
+    found: _Figures,
 ) -> IslandPoint:
-    point = IslandPoint(residual_a=residual_a)
-    for terminal, at in network.terminals.items():
-        if terminal == GROUND:
-            continue
-        point.nodes[terminal] = potentials[at][0]
-        if terminal in network.grounded:
-            point.bias[terminal] = potentials[at][-1] if network.has_dc else 0.0
-    hot = iter(zip(heater_k, cathode_k, strict=True))
-    bodies = iter(ntc_k)
-    asked = dict(zip(network.extra.at[: len(network.stiff)].tolist(), demand, strict=True))
-    for at, branch in enumerate(network.branches):
-        law, v, a, w = branch.law, volts[at], amps[at], taken[at]
-        if isinstance(law, Hot):
+    potentials = found.potentials
+    point = IslandPoint(
+        nodes={terminal: potentials[at][0] for terminal, at in named},
+        bias={terminal: potentials[at][-1] if network.has_dc else 0.0 for terminal, at in tied},
+        residual_a=found.residual_a,
+    )
+    hot = zip(found.heater_k, found.cathode_k, strict=True)
+    bodies = iter(found.ntc_k)
+    asked = dict(zip(network.extra.at[: len(network.stiff)].tolist(), found.demand, strict=True))
+    rows = zip(network.branches, found.volts, found.amps, found.taken, strict=True)
+    for at, (branch, v, a, w) in enumerate(rows):
+        law = branch.law
+        if isinstance(law, Resistive):
+            point.branches[branch.key] = BranchPoint(v, a, w)
+        elif isinstance(law, Hot):
             point.heaters.append(
                 HeaterPoint(branch.owner, law.pins, v, a, w, law.rated_v, law.rated_a, *next(hot))
             )

@@ -88,9 +88,11 @@ def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
         mismatch = step.advance(state, potentials)
         gains = mismatch < 0.9 * previous
         # a tangent step that gains nothing has left its region of trust: go on by chords until well inside it
-        trust = np.where(state.tangent & ~gains, np.minimum(trust, previous) / 2, trust)
+        lost = state.tangent & ~gains
+        if lost.any():
+            trust = np.where(lost, np.minimum(trust, previous) / 2, trust)
         state.tangent = (mismatch < trust) & gains & step.may_use_tangents
-        settled = (mismatch < TOLERANCE) | ((mismatch < ROUNDING) & ~gains)
+        settled = mismatch < np.where(gains, TOLERANCE, ROUNDING)
         previous = mismatch
         if settled.all() and not step.switch(state, potentials):
             return step.finish(state, potentials, count)
@@ -120,8 +122,15 @@ class _Stepper:
         self.soft_siemens = network.siemens[len(network.linear) - self.soft_emf.shape[1] :]
         self.injected = self._inject_soft()
         self.system = self._constant_part()
-        # no heater can take more than its volts drive through its resistance at ambient
-        self.ambient_ohm = heater.steady_resistance(network.heaters, np.zeros(len(network.hot)))[0]
+        heaters = network.heaters
+        self.least_w = _LEAST_SHARE * heaters.rated_w
+        # no heater can take more than its volts drive through it when cold, give or take a very cold room; the
+        # heaters of cold conditions stay as they are, and are never off
+        self.most_siemens = self.hot[:, None] * 3 / heaters.cold_ohm
+        self.off_per_v = self.hot[:, None] / heaters.rated_v
+        self.hot_nodes = (
+            np.concatenate((network.hot.u, network.hot.v)) + self.width * np.arange(self.items)[:, None]
+        ).ravel()
         if len(network.extra):
             self._prepare_extra(mains_v)
 
@@ -197,8 +206,9 @@ class _Stepper:
         if len(net.hot) and state.tangent.any():
             elasticity = state.heater_elasticity
             exponent = np.where(state.tangent[:, None], (1 - elasticity) / (1 + elasticity), 1.0)
-            offset = (state.polarity * np.sqrt(state.heater_w * siemens) * (1 - exponent))[..., None]
-            push += scatter(net.hot.v, offset, self.width) - scatter(net.hot.u, offset, self.width)
+            offset = state.polarity * np.sqrt(state.heater_w * siemens) * (1 - exponent)
+            offsets = np.concatenate((-offset, offset), axis=1)
+            push += np.bincount(self.hot_nodes, offsets.ravel(), push.size).reshape(push.shape)
             siemens = siemens * exponent
         values = np.concatenate((siemens,) * 4, axis=1) * self.hot_signs
         if len(net.extra):
@@ -242,29 +252,25 @@ class _Stepper:
             mismatch = self._advance_heaters(state, potentials)
         if len(net.ntc.r25_ohm):
             mismatch = np.maximum(mismatch, self._advance_thermistors(state, potentials))
-        if not np.isfinite(mismatch).all():
-            raise UnsolvableError("the numbers run out of range", _owners(net))
         return mismatch
 
     def _advance_heaters(self, state: _State, potentials: Array) -> Array:
         net = self.network
         across = potentials[:, net.hot.u] - potentials[:, net.hot.v]
-        volts = _magnitude(across)
+        volts = magnitude(across)
         law_v = np.sqrt(state.heater_w * state.heater_ohm)
-        off = np.abs(volts - law_v) / net.heaters.rated_v
-        step = 2 / (1 + state.heater_elasticity) * _log_ratio(volts, law_v)
+        off = np.abs(volts - law_v) * self.off_per_v
+        step = 2 / (1 + state.heater_elasticity) * np.log(np.maximum(volts, 1e-300) / law_v)
         moved = state.heater_w * np.exp(np.minimum(np.maximum(step, -200.0), 3.0))
-        moved = np.minimum(moved, volts * volts / self.ambient_ohm)
-        moved = np.maximum(moved, _LEAST_SHARE * net.heaters.rated_w)
-        state.heater_w = np.where(self.hot[:, None], moved, state.heater_w)
+        state.heater_w = np.maximum(np.minimum(moved, volts * volts * self.most_siemens), self.least_w)
         state.heater_ohm, state.heater_elasticity = heater.steady_resistance(net.heaters, state.heater_w)
-        state.polarity = np.where(across[..., 0] < 0, -1.0, 1.0)
-        return np.where(self.hot, off.max(axis=1), 0.0)
+        state.polarity = np.copysign(1.0, across[..., 0])
+        return np.asarray(off.max(axis=1))
 
     def _advance_thermistors(self, state: _State, potentials: Array) -> Array:
         net = self.network
         amps = potentials[:, net.first_extra : net.size][:, self.ntc_at]
-        found = _magnitude(amps)
+        found = magnitude(amps)
         ohm, elasticity = ntc.steady_resistance(net.ntc, state.ntc_w)
         law_a = np.sqrt(state.ntc_w / ohm)
         off = np.abs(found - law_a) / np.maximum(found.max(axis=1, keepdims=True), _LEAST_A)
@@ -327,7 +333,7 @@ class _Stepper:
         )
 
 
-def _magnitude(parts: Array) -> Array:
+def magnitude(parts: Array) -> Array:
     """Rms over the components, the last axis."""
     if parts.shape[-1] == 1:
         return np.abs(parts[..., 0])

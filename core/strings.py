@@ -13,9 +13,9 @@ from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, field
 
 from core.circuit import Circuit, Island
-from core.circuit.build import is_open
-from core.circuit.network import is_ideal
-from core.elements.branch import Branch, Hot
+from core.circuit.build import is_ideal
+from core.circuit.merging import Merging
+from core.elements.branch import Hot
 
 Edge = tuple[str, Hashable, Hashable]
 
@@ -75,24 +75,6 @@ def cycle_labels(edges: Iterable[Edge]) -> dict[str, int]:
     return {key: label for (key, _, _), label in zip(edges, labels, strict=True)}
 
 
-class _Groups:
-    """Terminals merged by connections."""
-
-    def __init__(self) -> None:
-        self._parent: dict[str, str] = {}
-
-    def find(self, item: str) -> str:
-        root = item
-        while (above := self._parent.get(root, root)) != root:
-            root = above
-        while (above := self._parent.get(item, item)) != root:
-            self._parent[item], item = root, above
-        return root
-
-    def join(self, one: str, other: str) -> None:
-        self._parent[self.find(one)] = self.find(other)
-
-
 def topology(circuit: Circuit, pulled_in: frozenset[str] = frozenset()) -> Topology:
     """Series and parallel groups of the whole circuit, with the given relays pulled in."""
     found = [_island_topology(island, circuit, pulled_in) for island in circuit.islands if island.branches]
@@ -106,16 +88,12 @@ def topology(circuit: Circuit, pulled_in: frozenset[str] = frozenset()) -> Topol
 
 
 def _island_topology(island: Island, circuit: Circuit, pulled_in: frozenset[str]) -> Topology:
-    closed = [branch for branch in island.branches if not is_open(branch, pulled_in)]
-    joined = _Groups()
-    for branch in closed:
-        if is_ideal(branch):
-            joined.join(branch.u, branch.v)
+    closed, node_of = island.closed(pulled_in)
     edges = []
     shorted = set()
     for branch in closed:
         if not is_ideal(branch):
-            u, v = joined.find(branch.u), joined.find(branch.v)
+            u, v = node_of[branch.u], node_of[branch.v]
             if u == v:
                 shorted.add(branch.key)
             else:
@@ -124,25 +102,20 @@ def _island_topology(island: Island, circuit: Circuit, pulled_in: frozenset[str]
     hot = [branch for branch in closed if isinstance(branch.law, Hot)]
     series = _grouped((labels[branch.key], branch.key) for branch in hot if labels.get(branch.key))
     wires = circuit.sheet.wire_by_id
+    joined: Merging[str] = Merging()
     for branch in closed:
         if branch.owner in wires:
-            joined.join(branch.u, branch.v)
+            joined.join(node_of[branch.u], node_of[branch.v])
+    pairs = [
+        (frozenset((joined.find(node_of[branch.u]), joined.find(node_of[branch.v]))), branch.key)
+        for branch in hot
+    ]
     return Topology(
         series=series,
-        parallel=_grouped(
-            (_pair(branch, joined), branch.key) for branch in hot if _is_across(branch, joined)
-        ),
+        parallel=_grouped((pair, key) for pair, key in pairs if len(pair) == 2),
         bridges=frozenset(key for key, label in labels.items() if not label),
         shorted=frozenset(shorted),
     )
-
-
-def _is_across(branch: Branch, joined: _Groups) -> bool:
-    return joined.find(branch.u) != joined.find(branch.v)
-
-
-def _pair(branch: Branch, joined: _Groups) -> frozenset[str]:
-    return frozenset((joined.find(branch.u), joined.find(branch.v)))
 
 
 def _grouped(pairs: Iterable[tuple[Hashable, str]]) -> tuple[tuple[str, ...], ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication
 
@@ -12,9 +12,6 @@ from core.results import Assessment, BranchPoint, HeaterPoint, OperatingPoint, S
 from core.sheet import AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
 from core.units import THIN_SPACE, format_number, format_percent
 
-_TOLERANCE_V_PCT = 10.0
-_TOLERANCE_A_PCT = 6.0
-_COLD_BELOW = 0.05  # share of the rated volts under which a heater counts as not heated
 _AGREE = 0.01  # sections whose volts differ by less than this share are shown as one
 _GAP = "  "
 _STALE = PartLook(state="stale")
@@ -76,28 +73,22 @@ def part_looks(
     """
     if assessment is None or point is None:
         return {part.id: PartLook() if part.kind in SILENT else _STALE for part in sheet.parts}
-    series = _series_of(assessment.strings)
     pins: dict[str, dict[str, str]] = {}
     for terminal, volts in point.nodes.items():
         part_id, _, name = terminal.rpartition(".")
         pins.setdefault(part_id, {})[name] = volts_text(abs(volts) if isinstance(volts, complex) else volts)
     looks = {}
     for part in sheet.parts:
-        look = _look(part, catalogue, point, series)
+        look = _look(part, catalogue, assessment, point)
         looks[part.id] = PartLook(look.state, look.values, look.kelvin, pins.get(part.id, {}), look.pulled_in)
     return looks
 
 
-def _series_of(strings: Sequence[Sequence[str]]) -> dict[str, frozenset[str]]:
-    """For every heater section the sections in series with it, itself included."""
-    return {key: frozenset(string) for string in strings for key in string}
-
-
 def _look(
-    part: AnyPart, catalogue: Catalogue, point: OperatingPoint, series: dict[str, frozenset[str]]
+    part: AnyPart, catalogue: Catalogue, assessment: Assessment, point: OperatingPoint
 ) -> PartLook:
     if isinstance(part, Tube | Lamp):
-        return _heater_look(part, catalogue, point, series)
+        return _heater_look(part, catalogue, assessment, point)
     supply = point.supplies.get(part.id)
     if supply is not None:
         return _supply_look(supply)
@@ -108,15 +99,14 @@ def _look(
 
 
 def _heater_look(
-    part: Tube | Lamp, catalogue: Catalogue, point: OperatingPoint, series: dict[str, frozenset[str]]
+    part: Tube | Lamp, catalogue: Catalogue, assessment: Assessment, point: OperatingPoint
 ) -> PartLook:
     heaters = point.heaters.get(part.id, ())
     if not heaters:
         return PartLook("cold", _why_no_heater(part, catalogue))
     kelvin = {heater.pins: heater.heater_k for heater in heaters}
-    judge = _judge(part, catalogue, series)
-    states = ["cold" if point.condition.cold else judge(heater) for heater in heaters]
-    return PartLook(_worst(states), _heater_values(heaters, series), kelvin)
+    states = ["cold" if point.condition.cold else assessment.state_of(heater) for heater in heaters]
+    return PartLook(_worst(states), _heater_values(heaters, assessment), kelvin)
 
 
 def _why_no_heater(part: Tube | Lamp, catalogue: Catalogue) -> str:
@@ -128,40 +118,12 @@ def _why_no_heater(part: Tube | Lamp, catalogue: Catalogue) -> str:
     return translate("canvas", "not solved")
 
 
-def _judge(
-    part: Tube | Lamp, catalogue: Catalogue, series: dict[str, frozenset[str]]
-) -> Callable[[HeaterPoint], State]:
-    """The rule by which one heater of a part is over, under or within its tolerance."""
-    kind = catalogue.tube(part.type) if isinstance(part, Tube) else None
-    low = abs(kind.low_v_pct) if kind is not None and kind.low_v_pct is not None else _TOLERANCE_V_PCT
-    high = abs(kind.high_v_pct) if kind is not None and kind.high_v_pct is not None else _TOLERANCE_V_PCT
-    amps = kind.tolerance_a_pct if kind is not None and kind.tolerance_a_pct is not None else _TOLERANCE_A_PCT
-    rating = kind.rating_class if kind is not None else "voltage"
-
-    def judge(heater: HeaterPoint) -> State:
-        if heater.v < _COLD_BELOW * heater.rated_v:
-            return "cold"
-        in_string = any(not key.startswith(f"{heater.owner}:") for key in series.get(heater.key, ()))
-        if rating == "current" or (rating == "both" and in_string):
-            return _against(heater.deviation_a_pct, amps, amps)
-        return _against(heater.deviation_pct, low, high)
-
-    return judge
-
-
-def _against(deviation_pct: float, low_pct: float, high_pct: float) -> State:
-    slack = 1e-6
-    if deviation_pct > high_pct + slack:
-        return "over"
-    return "under" if deviation_pct < -low_pct - slack else "ok"
-
-
 def _worst(states: Sequence[State]) -> State:
     order: tuple[State, ...] = ("over", "cold", "under", "ok")
     return next((state for state in order if state in states), "none")
 
 
-def _heater_values(heaters: Sequence[HeaterPoint], series: dict[str, frozenset[str]]) -> str:
+def _heater_values(heaters: Sequence[HeaterPoint], assessment: Assessment) -> str:
     """Volts, per cent of rating and amperes of a whole tube.
 
     Sections in series add their volts, sections in parallel their currents; sections that differ are listed.
@@ -174,7 +136,8 @@ def _heater_values(heaters: Sequence[HeaterPoint], series: dict[str, frozenset[s
         volts = " / ".join(format_number(heater.v, 2) for heater in heaters)
         amps = " / ".join(format_number(heater.a, 3) for heater in heaters)
         return f"{volts}{THIN_SPACE}V{_GAP}{amps}{THIN_SPACE}A"
-    if {heater.key for heater in heaters} <= series.get(first.key, frozenset()):
+    keys = {heater.key for heater in heaters}
+    if any(keys <= set(string) for string in assessment.strings):
         whole, rated = sum(heater.v for heater in heaters), sum(heater.rated_v for heater in heaters)
         return _line(whole, (whole / rated - 1) * 100, first.a)
     return _line(first.v, first.deviation_pct, sum(heater.a for heater in heaters))

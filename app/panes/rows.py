@@ -19,15 +19,16 @@ from app.panes.figures import (
     volts_figure,
     watts_figure,
 )
-from app.panes.heater_state import STATE_ORDER, heater_state, in_string
 from app.panes.models import Cell, Row, SortKey
 from app.panes.words import gauge_text, kind_word, length_text, rating_text
 from core.catalogue import Catalogue
-from core.results import HeaterPoint, OperatingPoint
+from core.results import Assessment, HeaterPoint, OperatingPoint
 from core.sheet import AnyPart, Lamp, Sheet, Tube
 from core.units import format_number
 
 SUPPLY_KINDS = ("winding", "dc_supply", "battery", "mains_feed", "rectified_supply")
+
+STATE_ORDER: tuple[State, ...] = ("over", "under", "cold", "ok", "none", "stale")
 
 
 def text_cell(text: str) -> Cell:
@@ -60,7 +61,7 @@ def heater_rows(
     sheet: Sheet,
     catalogue: Catalogue,
     point: OperatingPoint | None,
-    strings: tuple[tuple[str, ...], ...] = (),
+    assessment: Assessment | None = None,
 ) -> tuple[Row, ...]:
     """One row a heater section: mark, id, type, section, volts, per cent, amps, watts, temperatures."""
     rows: list[Row] = []
@@ -70,10 +71,8 @@ def heater_rows(
             for pins in _sections(part, catalogue, tuple(solved)):
                 heater = solved.get(pins)
                 state: State = "stale" if point is None else "none"
-                if point is not None and heater is not None:
-                    found = catalogue.tube(part.type) if isinstance(part, Tube) else None
-                    state = heater_state(heater, found, in_string(heater, strings))
-                    state = "cold" if point.condition.cold else state
+                if point is not None and assessment is not None and heater is not None:
+                    state = "cold" if point.condition.cold else assessment.state_of(heater)
                 rows.append(_heater_row(part, pins, heater, state))
     return tuple(rows)
 

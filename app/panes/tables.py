@@ -92,9 +92,8 @@ class TablesPane(QWidget):
         sheet = self._document.sheet
         assessment = self._document.assessment
         point = self._viewpoint.point(assessment)
-        strings = assessment.strings if assessment is not None else ()
         makers: tuple[Callable[[], tuple[Row, ...]], ...] = (
-            lambda: heater_rows(sheet, self._document.catalogue, point, strings),
+            lambda: heater_rows(sheet, self._document.catalogue, point, assessment),
             lambda: supply_rows(sheet, point),
             lambda: part_rows(sheet.parts),
             lambda: wire_rows(sheet, point),

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 _IGNORED = re.compile(r"[^\w.]|_")
 
 
+@lru_cache(maxsize=4096)
 def key(name: str) -> str:
     """The form in which names are compared: capitals, without spaces, dashes, slashes or ``#``.
 

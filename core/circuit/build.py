@@ -8,6 +8,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from core.catalogue import Catalogue
+from core.circuit.merging import Merging
 from core.elements import branches_of
 from core.elements.branch import GROUND, Branch, Contact, Context, Reactive, Resistive, Source
 from core.elements.passive import wire_ohm
@@ -43,6 +44,32 @@ class Island:
     def has_ac(self) -> bool:
         """Whether any source in it follows the mains."""
         return any(isinstance(b.law, Source) and b.law.ac_per_mains != 0.0 for b in self.branches)
+
+    @cached_property
+    def kinds(self) -> frozenset[type]:
+        """The kinds of law in it."""
+        return frozenset(type(branch.law) for branch in self.branches)
+
+    @cached_property
+    def _closed(self) -> dict[frozenset[str], tuple[tuple[Branch, ...], dict[str, str]]]:
+        return {}
+
+    def closed(self, pulled_in: frozenset[str]) -> tuple[tuple[Branch, ...], dict[str, str]]:
+        """Branches that are not open while these relays are pulled in, and the node of each terminal.
+
+        Terminals that ideal connections join are one node; the chassis is among the terminals.
+        """
+        if pulled_in not in self._closed:
+            branches = self.branches
+            if self.kinds & {Contact, Reactive}:
+                branches = tuple(branch for branch in branches if not is_open(branch, pulled_in))
+            merged: Merging[str] = Merging()
+            for branch in branches:
+                if is_ideal(branch):
+                    merged.join(branch.u, branch.v)
+            node_of = {terminal: merged.find(terminal) for terminal in (*self.terminals, GROUND)}
+            self._closed[pulled_in] = branches, node_of
+        return self._closed[pulled_in]
 
     @property
     def owners(self) -> tuple[str, ...]:
@@ -104,6 +131,12 @@ def is_open(branch: Branch, pulled_in: frozenset[str]) -> bool:
     if isinstance(law, Contact):
         return law.closed_when_pulled != (law.relay in pulled_in)
     return isinstance(law, Reactive)
+
+
+def is_ideal(branch: Branch) -> bool:
+    """Whether a closed branch connects without resistance."""
+    law = branch.law
+    return law.ohm == 0.0 if isinstance(law, Resistive) else isinstance(law, Contact)
 
 
 def build(sheet: Sheet, catalogue: Catalogue) -> Circuit:

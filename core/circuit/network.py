@@ -14,13 +14,13 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.circuit.build import Island, is_open
+from core.circuit.build import Island, is_ideal
+from core.circuit.merging import Merging
 from core.elements.branch import (
     GROUND,
     Beyond,
     Branch,
     Coil,
-    Contact,
     Hot,
     Ntc,
     Reactive,
@@ -81,35 +81,6 @@ class Network:
     grounded: frozenset[str]
 
 
-class _Merging:
-    """Union-find over terminals."""
-
-    def __init__(self) -> None:
-        self.parent: dict[str, str] = {}
-
-    def find(self, item: str) -> str:
-        parent = self.parent
-        root = parent.setdefault(item, item)
-        while root != parent[root]:
-            root = parent[root]
-        while item != root:
-            parent[item], item = root, parent[item]
-        return root
-
-    def join(self, one: str, other: str) -> bool:
-        a, b = self.find(one), self.find(other)
-        if a == b:
-            return False
-        self.parent[a] = b
-        return True
-
-
-def is_ideal(branch: Branch) -> bool:
-    """Whether a closed branch connects without resistance."""
-    law = branch.law
-    return isinstance(law, Contact) or (isinstance(law, Resistive) and law.ohm == 0.0)
-
-
 def compile_island(island: Island, pulled_in: frozenset[str], ambient_k: float) -> Network:
     """Index arrays of an island with the given relays pulled in.
 
@@ -120,16 +91,14 @@ def compile_island(island: Island, pulled_in: frozenset[str], ambient_k: float) 
     """
     has_ac = island.has_ac
     _refuse_beyond(island, has_ac)
-    branches = tuple(branch for branch in island.branches if not is_open(branch, pulled_in))
-    merged = _Merging()
-    for branch in branches:
-        if is_ideal(branch):
-            merged.join(branch.u, branch.v)
-    terminals, node_count, grounded = _number_nodes(island, branches, merged)
+    branches, node_of = island.closed(pulled_in)
+    terminals, node_count, grounded = _number_nodes(island, branches, node_of)
     return _arrays(branches, terminals, node_count, grounded, has_ac, ambient_k)
 
 
 def _refuse_beyond(island: Island, has_ac: bool) -> None:
+    if not island.kinds & {Beyond, Reactive, Rectifying}:
+        return
     for branch in island.branches:
         law = branch.law
         if isinstance(law, Beyond):
@@ -141,7 +110,7 @@ def _refuse_beyond(island: Island, has_ac: bool) -> None:
 
 
 def _number_nodes(
-    island: Island, branches: tuple[Branch, ...], merged: _Merging
+    island: Island, branches: tuple[Branch, ...], node_of: dict[str, str]
 ) -> tuple[dict[str, int], int, frozenset[str]]:
     """Number the merged nodes; the reference of each connected piece gets -1.
 
@@ -150,28 +119,26 @@ def _number_nodes(
     The reference is the chassis where the piece has it, else the lower end of its first source, else its first
     terminal.
     """
-    pieces = _Merging()
-    lower_end: list[str] = []
+    pieces: Merging[str] = Merging()
     for branch in branches:
-        pieces.join(merged.find(branch.u), merged.find(branch.v))
-        if isinstance(branch.law, Source):
-            lower_end.append(branch.v)
-    reference = {pieces.find(merged.find(GROUND)): merged.find(GROUND)}
-    for terminal in (*lower_end, *island.terminals):
-        node = merged.find(terminal)
-        reference.setdefault(pieces.find(node), node)
+        u, v = node_of[branch.u], node_of[branch.v]
+        if u != v:
+            pieces.join(u, v)
+    piece_of = {node: pieces.find(node) for node in dict.fromkeys(node_of.values())}
+    lower_ends = [branch.v for branch in branches if isinstance(branch.law, Source)]
+    reference: dict[str, str] = {}
+    for terminal in (GROUND, *lower_ends, *island.terminals):
+        node = node_of[terminal]
+        reference.setdefault(piece_of[node], node)
     number: dict[str, int] = dict.fromkeys(reference.values(), -1)
-    terminals = {}
     count = 0
-    for terminal in island.terminals:
-        node = merged.find(terminal)
+    for node in piece_of:
         if node not in number:
             number[node] = count
             count += 1
-        terminals[terminal] = number[node]
-    terminals[GROUND] = number[merged.find(GROUND)]
-    chassis = pieces.find(merged.find(GROUND))
-    grounded = frozenset(t for t in island.terminals if pieces.find(merged.find(t)) == chassis)
+    terminals = {terminal: number[node] for terminal, node in node_of.items()}
+    chassis = piece_of[node_of[GROUND]]
+    grounded = frozenset(t for t in island.terminals if piece_of[node_of[t]] == chassis)
     return terminals, count, grounded
 
 
@@ -227,7 +194,7 @@ def _arrays(
     u[u < 0] = size
     v[v < 0] = size
     laws = [branch.law for branch in branches]
-    resistances = [law for at in by_law.plain if isinstance(law := laws[at], Resistive | Coil)]
+    resistances = [law for at in by_law.plain if isinstance(law := laws[at], (Resistive, Coil))]
     soft = [law for at in by_law.soft if isinstance(law := laws[at], Source)]
     stiff = tuple(law for at in by_law.stiff if isinstance(law := laws[at], Source))
     stiff_ends = _ends(by_law.stiff, u, v)
@@ -260,7 +227,7 @@ def _arrays(
 
 def _refuse_contradictions(stiff: list[Branch], terminals: dict[str, int]) -> None:
     """Sources without resistance may not form a loop; one with a limit may be shorted, as it then limits."""
-    joined = _Merging()
+    joined: Merging[int] = Merging()
     for branch in stiff:
         law = branch.law
         shorted = terminals[branch.u] == terminals[branch.v]
@@ -268,7 +235,7 @@ def _refuse_contradictions(stiff: list[Branch], terminals: dict[str, int]) -> No
             continue
         if shorted:
             raise UnsolvableError("a supply without internal resistance is short-circuited", (branch.owner,))
-        if not joined.join(str(terminals[branch.u]), str(terminals[branch.v])):
+        if not joined.join(terminals[branch.u], terminals[branch.v]):
             ids = tuple(dict.fromkeys(other.owner for other in stiff))
             raise UnsolvableError("supplies without internal resistance are in parallel", ids)
 

@@ -22,12 +22,9 @@ def strap_currents(network: Network, currents: Array) -> Array:
     for _, u, v in network.ideal:
         numbers.setdefault(u, len(numbers))
         numbers.setdefault(v, len(numbers))
-    needed = np.zeros((len(numbers), *currents.shape[1:]))
-    for at, branch in enumerate(network.branches):
-        if branch.u in numbers:
-            needed[numbers[branch.u]] -= currents[at]
-        if branch.v in numbers:
-            needed[numbers[branch.v]] += currents[at]
+    needed = np.zeros((len(numbers) + 1, *currents.shape[1:]))  # the last for ends without straps
+    np.subtract.at(needed, [numbers.get(branch.u, -1) for branch in network.branches], currents)
+    np.add.at(needed, [numbers.get(branch.v, -1) for branch in network.branches], currents)
     ends = [(numbers[u], numbers[v]) for _, u, v in network.ideal]
     answer = np.zeros((len(ends), *currents.shape[1:]))
     for edges, nodes in _components(ends, len(numbers)):

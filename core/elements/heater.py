@@ -14,6 +14,7 @@ explicit functions of the power, which is the variable that the solver works wit
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -36,6 +37,21 @@ class HeaterLaw:
     ambient_k4: float
     has_cathode: Array
     curve: RatioCurve
+
+    @cached_property
+    def swing_ohm(self) -> Array:
+        """Ohms for each unit of the curve's ratio."""
+        return self.cold_ohm * self.rise
+
+    @cached_property
+    def fixed_ohm(self) -> Array:
+        """Ohms that do not follow the curve; below zero where the curve is stretched."""
+        return self.cold_ohm - self.swing_ohm
+
+    @cached_property
+    def k4_per_watt(self) -> Array:
+        """Fourth power of the temperature above ambient for each watt."""
+        return (self.working_k4 - self.ambient_k4) / self.rated_w
 
     def take(self, index: Array) -> HeaterLaw:
         """The law of some of the heaters."""
@@ -72,8 +88,7 @@ def heater_law(
 
 def heater_k(law: HeaterLaw, watts: Array) -> Array:
     """Steady heater temperature at a power, kelvin; ``watts`` of shape ``(..., n)``."""
-    k4 = law.ambient_k4 + watts / law.rated_w * (law.working_k4 - law.ambient_k4)
-    return np.asarray(np.sqrt(np.sqrt(k4)))
+    return np.asarray(np.sqrt(np.sqrt(law.ambient_k4 + watts * law.k4_per_watt)))
 
 
 def cathode_k(law: HeaterLaw, watts: Array) -> Array:
@@ -84,17 +99,16 @@ def cathode_k(law: HeaterLaw, watts: Array) -> Array:
 
 def resistance_at(law: HeaterLaw, kelvin: Array) -> Array:
     """Resistance in ohms at a heater temperature of shape ``(..., n)``."""
-    ratio = law.curve.ratio(kelvin)[0]
-    return np.asarray(law.cold_ohm * (1 + law.rise * (ratio - 1)))
+    return np.asarray(law.fixed_ohm + law.swing_ohm * law.curve.ratio(kelvin)[0])
 
 
 def steady_resistance(law: HeaterLaw, watts: Array) -> tuple[Array, Array]:
     """Resistance in ohms at a steady power, and its elasticity d ln R / d ln P; shape ``(..., n)``."""
-    share = watts / law.rated_w
-    span = law.working_k4 - law.ambient_k4
-    k4 = law.ambient_k4 + share * span
+    above = watts * law.k4_per_watt
+    k4 = law.ambient_k4 + above
     kelvin = np.sqrt(np.sqrt(k4))
     ratio, slope = law.curve.ratio(kelvin)
-    ohm = law.cold_ohm * (1 + law.rise * (ratio - 1))
-    elasticity = law.cold_ohm * law.rise * slope * kelvin * share * span / (4 * k4 * ohm)
+    swing = law.swing_ohm
+    ohm = law.fixed_ohm + swing * ratio
+    elasticity = swing * slope * kelvin * above / (4 * k4 * ohm)
     return ohm, elasticity

@@ -57,7 +57,7 @@ class MonotoneCubic:
         """Inverse of :meth:`ratio` by Newton steps from a straight-line guess."""
         ratio = np.asarray(ratio, dtype=float)
         kelvin = np.interp(ratio, self.values, self.knots)
-        for _ in range(4):  # the guess is within a kelvin, and each step squares the error
+        for _ in range(2):  # the guess is within a kelvin, and each step squares the error
             value, slope = self.ratio(kelvin)
             kelvin = kelvin - (value - ratio) / slope
         return np.asarray(kelvin)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from core.elements.branch import Hot
-from core.results import Finding, Sentence, sentence
-from core.rules.basis import ROUNDING, STRING_SOURCE, STRING_TOLERANCE_PCT, Case, owner_of
+from core.limits import STRING_TOLERANCE_PCT, owner_of
+from core.results import ROUNDING, Finding, Sentence, sentence
+from core.rules.basis import STRING_SOURCE, Case
 from core.rules.mends import shunt_for
 from core.rules.words import amps, listed, ohms, rating, volts
 from core.sheet import Tube

@@ -11,7 +11,8 @@ from core.catalogue.types import TubeType
 from core.circuit import Circuit, Island
 from core.circuit.build import is_open
 from core.elements.branch import GROUND, Branch, Contact, Hot, Ntc, Rectifying, Resistive, Source
-from core.results import Finding, HeaterPoint, OperatingPoint, Sentence
+from core.limits import strung_keys
+from core.results import Finding, HeaterPoint, Limits, OperatingPoint, Sentence
 from core.rules.nets import Nets, Ways, ways
 from core.sheet import (
     AnyPart,
@@ -28,14 +29,8 @@ from core.sheet import (
 )
 from core.strings import Topology
 
-# An exactly met limit is met: figures are compared with this much room for rounding in the last digits.
-ROUNDING = 1e-9
-# A heater with less than this share of its rated volts counts as cold: it does not even glow.
-COLD_SHARE = 0.05
-
 COMMON = "common practice"
 STRING_SOURCE = "RCA 12AX7-A data sheet, 10-60: ±6 % for series operation"
-STRING_TOLERANCE_PCT = 6.0
 
 
 @dataclass(frozen=True, eq=False)
@@ -57,13 +52,17 @@ class Line:
 
 @dataclass(frozen=True)
 class Case:
-    """One sheet before the rules. ``points`` are the hot conditions: nominal, low mains, high mains."""
+    """One sheet before the rules.
+
+    ``points`` are the hot conditions: nominal, low mains, high mains. ``limits`` are by section key.
+    """
 
     sheet: Sheet
     catalogue: Catalogue
     circuit: Circuit
     topology: Topology
     points: tuple[OperatingPoint, ...]
+    limits: dict[str, Limits]
 
     @property
     def nominal(self) -> OperatingPoint:
@@ -175,21 +174,7 @@ class Case:
     @cached_property
     def strung(self) -> frozenset[str]:
         """Keys of the heater sections in series with the heater of another part."""
-        return frozenset(
-            key
-            for group in self.topology.series
-            if len({owner_of(key) for key in group}) > 1
-            for key in group
-        )
-
-    @cached_property
-    def lamp_lit(self) -> frozenset[str]:
-        """Keys of the sections of lamp-tapped heaters that have a lamp across them."""
-        lamps = {lamp.id for lamp in self.lamps}
-        tapped = {tube.id for tube, kind in self.tubes if kind.tap_role == "lamp"} if lamps else set()
-        groups = self.topology.parallel if tapped else ()
-        lit = (group for group in groups if any(owner_of(key) in lamps for key in group))
-        return frozenset(key for group in lit for key in group if owner_of(key) in tapped)
+        return strung_keys(self.topology)
 
     @cached_property
     def wire_branches(self) -> tuple[Branch, ...]:
@@ -241,11 +226,6 @@ def _rated_volts(part: AnyPart, sheet: Sheet) -> float | None:
     if isinstance(part, RectifiedSupply):
         return part.regulator_v or part.rated_v
     return part.rated_v if isinstance(part, Winding) else None
-
-
-def owner_of(key: str) -> str:
-    """The part of a section by the section's key ``V1:4-9``."""
-    return key.rpartition(":")[0]
 
 
 def is_lift(branch: Branch) -> bool:

@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from core.circuit.build import is_open
 from core.elements.branch import Contact
-from core.results import Finding, HeaterPoint, Sentence, sentence
-from core.rules.basis import COLD_SHARE, COMMON, Case, Line
+from core.results import COLD_SHARE, Finding, HeaterPoint, Sentence, sentence
+from core.rules.basis import COMMON, Case, Line
 from core.rules.strapping import shorting_straps
 from core.rules.words import listed, pin_list, volts
 from core.sheet import Switch, Tube

@@ -5,54 +5,41 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.catalogue.types import TubeType
-from core.results import Finding, HeaterPoint, OperatingPoint, Sentence, sentence
-from core.rules.basis import COLD_SHARE, ROUNDING, STRING_SOURCE, STRING_TOLERANCE_PCT, Case
+from core.limits import current_tolerance, volt_limits
+from core.results import DEFAULT_V_PCT, Finding, HeaterPoint, OperatingPoint, Sentence, sentence
+from core.rules.basis import STRING_SOURCE, Case
 from core.rules.remedies import current_mend, over_mend, under_mend
 from core.rules.words import amps, band, mains_words, percent, volts
 from core.sheet import Tube
 
-DEFAULT_PCT = 10.0
 VOLTS_SOURCE = "usual practice for receiving tubes: M. J. Darby, The Radio Constructor, April 1962"
-
-
-def volt_limits(kind: TubeType) -> tuple[float, float]:
-    """Lowest and highest working volts of a type, in per cent off its rating."""
-    low = -DEFAULT_PCT if kind.low_v_pct is None else kind.low_v_pct
-    high = DEFAULT_PCT if kind.high_v_pct is None else kind.high_v_pct
-    return low, high
-
-
-def current_tolerance(kind: TubeType) -> float:
-    """By how many per cent the current of a string heater may be off."""
-    return STRING_TOLERANCE_PCT if kind.tolerance_a_pct is None else kind.tolerance_a_pct
 
 
 def heater_voltage(case: Case) -> Iterator[Finding]:
     """Heaters outside the volts of their type, and lamps above theirs."""
-    strung, lit = case.strung, case.lamp_lit
     for tube, kind in case.tubes:
-        low, high = volt_limits(kind)
-        least, most = 1 + low / 100 - ROUNDING, 1 + high / 100 + ROUNDING
-        by_current = kind.rating_class != "voltage"
         mends: dict[bool, Sentence] = {}
         for point in case.points:
-            worst = None
-            for section in point.heaters[tube.id]:
-                ratio = section.v / section.rated_v
-                if least <= ratio <= most or ratio < COLD_SHARE:
-                    continue
-                if by_current and section.key in strung:
-                    continue
-                if ratio < 1 and section.key in lit:
-                    continue  # a lamp across the tap takes its share of the current, as it is meant to
-                if worst is None or abs(ratio - 1) > abs(worst.v / worst.rated_v - 1):
-                    worst = section
-            if worst is not None:
+            outside = _outside(case, point.heaters[tube.id], by_current=False)
+            if outside:
+                worst = max(outside, key=lambda section: abs(section.deviation_pct))
                 over = worst.v > worst.rated_v
                 if over not in mends:
+                    high = volt_limits(kind)[1]
                     mends[over] = over_mend(case, tube.id, high) if over else under_mend(case, tube.id)
                 yield _volts_finding(tube, kind, point, worst, mends[over])
     yield from _lamps(case)
+
+
+def _outside(case: Case, sections: tuple[HeaterPoint, ...], by_current: bool) -> list[HeaterPoint]:
+    """The sections over or under their limits, of those judged by current or of those judged by volts."""
+    limits = case.limits
+    return [
+        section
+        for section in sections
+        if (window := limits[section.key]).by_current is by_current
+        and window.state(section) in {"over", "under"}
+    ]
 
 
 def _volts_finding(
@@ -94,12 +81,12 @@ def _lamps(case: Case) -> Iterator[Finding]:
     for lamp in case.lamps:
         for point in case.points:
             for section in point.heaters.get(lamp.id, ()):
-                if section.v > section.rated_v * (1 + DEFAULT_PCT / 100 + ROUNDING):
+                if case.limits[section.key].state(section) == "over":
                     yield Finding(
                         rule="heater-voltage",
                         severity="caution",
                         where=(lamp.id,),
-                        title=sentence("Lamp {id} above {limit}", id=lamp.id, limit=percent(DEFAULT_PCT)),
+                        title=sentence("Lamp {id} above {limit}", id=lamp.id, limit=percent(DEFAULT_V_PCT)),
                         says=sentence(
                             "Lamp {id} gets {v} at {condition}, {off} of its {rated}: it will not last.",
                             id=lamp.id,
@@ -108,10 +95,10 @@ def _lamps(case: Case) -> Iterator[Finding]:
                             off=percent(section.deviation_pct),
                             rated=volts(section.rated_v),
                         ),
-                        mend=over_mend(case, lamp.id, DEFAULT_PCT),
+                        mend=over_mend(case, lamp.id, DEFAULT_V_PCT),
                         condition=point.condition.name,
                         value=section.v,
-                        limit=section.rated_v * (1 + DEFAULT_PCT / 100),
+                        limit=section.rated_v * (1 + DEFAULT_V_PCT / 100),
                         unit="V",
                         source="common practice: the life of a lamp falls with the 12th power of its volts",
                     )
@@ -119,24 +106,14 @@ def _lamps(case: Case) -> Iterator[Finding]:
 
 def heater_current(case: Case) -> Iterator[Finding]:
     """String heaters whose current is outside their tolerance."""
-    strung = case.strung
-    if not strung:
+    if not case.strung:
         return
     for tube, kind in case.tubes:
-        if kind.rating_class == "voltage":
-            continue
-        tolerance = current_tolerance(kind) / 100
         mends: dict[str, Sentence] = {}
         for point in case.points:
-            outside = [
-                section
-                for section in point.heaters[tube.id]
-                if abs(section.a / section.rated_a - 1) > tolerance + ROUNDING
-                and section.key in strung
-                and section.v >= COLD_SHARE * section.rated_v
-            ]
+            outside = _outside(case, point.heaters[tube.id], by_current=True)
             if outside:
-                worst = max(outside, key=lambda section: abs(section.a / section.rated_a - 1))
+                worst = max(outside, key=lambda section: abs(section.deviation_a_pct))
                 if worst.key not in mends:
                     mends[worst.key] = current_mend(case, tube.id, worst.key)
                 yield _amps_finding(tube, kind, point, worst, mends[worst.key])

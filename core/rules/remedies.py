@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from core.elements.branch import Source
-from core.results import Sentence, sentence
+from core.results import COLD_SHARE, Sentence, sentence
 from core.rules.balance import is_unbalanced
-from core.rules.basis import COLD_SHARE, Case, Line
+from core.rules.basis import Case, Line
 from core.rules.mends import EXPONENT, leg_resistor, resistor_for
 from core.rules.strapping import has_halves, wrong_halves
 from core.rules.words import ohms, percent, rating, volts

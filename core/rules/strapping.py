@@ -6,8 +6,9 @@ from collections.abc import Iterator
 
 from core.catalogue.bases import BASES
 from core.catalogue.types import TubeType
+from core.limits import owner_of
 from core.results import Finding, HeaterPoint, Sentence, sentence
-from core.rules.basis import Case, owner_of
+from core.rules.basis import Case
 from core.rules.nets import shortest_path
 from core.rules.shorts import shorted_nets
 from core.rules.words import listed, pin_list, volts

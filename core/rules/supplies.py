@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from core.results import Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
-from core.rules.basis import COMMON, ROUNDING, Case
+from core.results import ROUNDING, Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
+from core.rules.basis import COMMON, Case
 from core.rules.mends import supply_rating_a
 from core.rules.words import amps, listed, mains_words, percent, share, volts
 from core.sheet import DcSupply, Winding

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from core.catalogue.wire import chassis_limit_a
 from core.elements.branch import Branch, Contact, Hot
 from core.preferred import next_wattage
-from core.results import BranchPoint, Finding, OperatingPoint, Sentence, sentence
-from core.rules.basis import COMMON, ROUNDING, Case
+from core.results import ROUNDING, BranchPoint, Finding, OperatingPoint, Sentence, sentence
+from core.rules.basis import COMMON, Case
 from core.rules.mends import size_for_current, size_for_drop
 from core.rules.nets import Nets
 from core.rules.words import amps, listed, mains_words, rating, share, volts, watts, wire_size

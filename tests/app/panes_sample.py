@@ -12,7 +12,6 @@ from app.theme import load_fonts
 from app.viewpoint import Viewpoint
 from core.assess import Assessment
 from core.catalogue import load_builtin
-from core.circuit import build
 from core.results import (
     BranchPoint,
     Condition,
@@ -105,7 +104,7 @@ def assessment(sheet: Sheet, findings: tuple[Finding, ...] = FINDINGS) -> Assess
         "high mains": point("high mains", mains.high_v, 1.12),
         "cold": point("cold", mains.nominal_v, 0.7, cold=True),
     }
-    return Assessment(sheet, build(sheet, load_builtin()), points, (), findings)
+    return Assessment(sheet, points, (), findings)
 
 
 @dataclass

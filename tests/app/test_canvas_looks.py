@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from types import SimpleNamespace
-
 import pytest
 
 from app.canvas.looks import part_looks, wire_looks
-from core.results import BranchPoint, Condition, HeaterPoint, OperatingPoint, SupplyPoint
+from core.results import Assessment, BranchPoint, Condition, HeaterPoint, Limits, OperatingPoint, SupplyPoint
 from core.sheet import Chassis, Fuse, Lamp, Relay, Resistor, Sheet, Tube, Winding, Wire
 from tests.app.canvas_rig import CATALOGUE
 
@@ -20,15 +18,15 @@ def heater(
     return HeaterPoint(owner, pins, v, a, v * a, rated_v, rated_a, 1400.0, 1040.0)
 
 
-def look_of(part, point: OperatingPoint, strings=()):
+def look_of(part, point: OperatingPoint, strings=(), limits=None):
     sheet = Sheet(parts=(part,))
-    assessment = SimpleNamespace(sheet=sheet, strings=strings)
+    assessment = Assessment(sheet, {"nominal": point}, strings, (), limits or {})
     return part_looks(sheet, CATALOGUE, assessment, point)[part.id]
 
 
-def tube_look(*heaters: HeaterPoint, kind: str = "ECC83", strings=(), condition=HOT):
+def tube_look(*heaters: HeaterPoint, kind: str = "ECC83", strings=(), condition=HOT, limits=None):
     point = OperatingPoint(condition, heaters={"V1": heaters})
-    return look_of(Tube(id="V1", type=kind), point, strings)
+    return look_of(Tube(id="V1", type=kind), point, strings, limits)
 
 
 def figures(text: str) -> str:
@@ -67,11 +65,11 @@ def test_state_by_tolerance(volts, state):
     assert tube_look(heater("V1", "4-5", volts, 0.15), kind="EL84").state == state
 
 
-def test_a_current_rated_type_is_judged_by_its_current():
-    look = tube_look(heater("V1", "4-5", 27.0, 0.32, rated_v=27, rated_a=0.3), kind="PL500")
-    assert look.state == "over"
-    look = tube_look(heater("V1", "4-5", 31.0, 0.31, rated_v=27, rated_a=0.3), kind="PL500")
-    assert look.state == "ok"
+def test_the_limits_of_the_assessment_decide():
+    by_current = {"V1:4-5": Limits(True, -6.0, 6.0)}
+    hot = heater("V1", "4-5", 27.0, 0.32, rated_v=27, rated_a=0.3)
+    assert tube_look(hot, kind="PL500", limits=by_current).state == "over"
+    assert tube_look(hot, kind="PL500").state == "ok"
 
 
 def test_at_the_cold_instant_every_heater_is_cold():
@@ -148,7 +146,7 @@ def test_without_answers_no_part_shows_a_number():
     assert [look.values for look in looks.values()] == ["", "", ""]
     assert [look.state for look in looks.values()] == ["stale", "stale", "none"]
     assert looks["V1"].kelvin == {}
-    assessment = SimpleNamespace(sheet=sheet, strings=())
+    assessment = Assessment(sheet, {}, (), ())
     assert part_looks(sheet, CATALOGUE, assessment, None)["V1"].state == "stale"
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from types import SimpleNamespace
-
 import pytest
 from PySide6.QtCore import QPoint, QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
@@ -13,7 +11,7 @@ from app.canvas.items import WireItem, tint
 from app.canvas.operations import next_part, spiral
 from app.theme import DARK, LIGHT
 from core.edits import add_part, add_wire, move_parts, remove, set_part, set_sheet, set_wire, turn_parts
-from core.results import BranchPoint, Condition, HeaterPoint, OperatingPoint, SupplyPoint
+from core.results import Assessment, BranchPoint, Condition, HeaterPoint, OperatingPoint, SupplyPoint
 from core.sheet import Sheet, Tube
 from tests.app.canvas_rig import Rig, make_rig, small_sheet, wire
 
@@ -32,7 +30,7 @@ def answers(sheet: Sheet, volts: float = 6.29, mains_v: float = 230.0):
         supplies={"T1": SupplyPoint(6.45, 1.06, 6.8, 2.0)},
         branches={"w1": BranchPoint(0.01, 0.76, 0.01)},
     )
-    return SimpleNamespace(sheet=sheet, points={"nominal": point}, strings=(), findings=())
+    return Assessment(sheet, {"nominal": point}, (), ())
 
 
 def values(rig: Rig, part_id: str = "V1") -> str:

@@ -9,9 +9,9 @@ import sys
 from pathlib import Path
 
 import pytest
-from core.samples import sample_bytes, sample_names
 
 from app.main import main
+from core.samples import sample_bytes, sample_names
 from core.storage import load
 
 DATA = Path(__file__).parent.parent / "data"

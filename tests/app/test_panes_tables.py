@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from app.panes.columns import heater_columns
-from app.panes.heater_state import heater_state, in_string
 from app.panes.models import STATE_ROLE, RowsModel
 from app.panes.row_view import RowView
 from app.panes.rows import heater_rows, natural, part_rows, supply_rows, wire_rows
@@ -15,8 +14,6 @@ from app.panes.tables import HEATERS, PARTS, WIRES, TablesPane
 from app.theme import DARK, LIGHT
 from core import edits
 from core.catalogue import load_builtin
-from core.catalogue.types import Section, TubeType
-from core.results import HeaterPoint
 from core.sheet import Resistor
 from tests.app.panes_sample import SHEET, Desk, assessment, desk, point
 
@@ -120,31 +117,6 @@ def test_tables_show_the_condition_on_show(bench: tuple[TablesPane, Desk]) -> No
     made.viewpoint.set_mains(230.0)
     made.viewpoint.set_cold(True)
     assert _cell(pane.views[HEATERS], "V1", 0).data(STATE_ROLE) == "cold"
-
-
-@pytest.mark.parametrize(
-    ("rating", "series", "volts", "amps", "state"),
-    [
-        ("voltage", False, 7.0, 0.15, "over"),
-        ("voltage", True, 6.3, 0.20, "ok"),
-        ("current", False, 6.3, 0.161, "over"),
-        ("current", False, 7.5, 0.150, "ok"),
-        ("both", False, 6.3, 0.165, "ok"),
-        ("both", True, 6.3, 0.140, "under"),
-        ("both", True, 0.1, 0.15, "cold"),
-    ],
-)
-def test_state_of_a_heater(rating: str, series: bool, volts: float, amps: float, state: str) -> None:
-    found = TubeType(
-        designation="X",
-        sections=(Section(("4", "5"), 6.3, 0.15),),
-        rating_class=rating,  # type: ignore[arg-type]
-        tolerance_a_pct=6.0,
-    )
-    heater = HeaterPoint("V1", "4-5", volts, amps, volts * amps, 6.3, 0.15, 1400.0, 1000.0)
-    assert heater_state(heater, found, series) == state
-    strings = (("V1:4-5", "V2:4-5"),) if series else (("V1:4-5", "V1:5-9"),)
-    assert in_string(heater, strings) == series
 
 
 def test_models_keep_the_rules_of_models() -> None:

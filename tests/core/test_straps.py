@@ -102,7 +102,9 @@ def random_sheet(rng: np.random.Generator, strap: float | None) -> Sheet:
     parts += [Battery(id="B1", emf_v=12.0, internal_ohm=0.5), Chassis(id="E1")]
     wires = []
     ends = [("B1.+", "J0.j"), ("B1.-", f"J{count - 1}.j"), ("J1.j", "E1.e")]
-    ends += [(f"J{a}.j", f"J{b}.j") for a, b in (rng.choice(count, 2, replace=False) for _ in range(count // 2))]
+    ends += [
+        (f"J{a}.j", f"J{b}.j") for a, b in (rng.choice(count, 2, replace=False) for _ in range(count // 2))
+    ]
     for n, (a, b) in enumerate(ends):
         if strap is None:
             wires.append(Wire(id=f"s{n}", start=a, end=b))
@@ -146,9 +148,9 @@ def test_kirchhoff_at_every_terminal(seed: int) -> None:
 @pytest.mark.parametrize("seed", range(40))
 def test_loops_share_as_equal_small_resistors_do(seed: int) -> None:
     """The same sheet with 1 microohm in place of each strap; 1e-4 of the largest current is what those change."""
-    ideal, real = (random_sheet(np.random.default_rng(seed), strap) for strap in (None, 1e-6))
-    if shorts_the_battery(ideal):
-        pytest.skip("the straps short the battery, which leaves microvolts to compare")
+    draws = (1000 * seed + n for n in range(1000))
+    chosen = next(n for n in draws if not shorts_the_battery(random_sheet(np.random.default_rng(n), None)))
+    ideal, real = (random_sheet(np.random.default_rng(chosen), strap) for strap in (None, 1e-6))
     one = assess(ideal, load_builtin()).points["nominal"].branches
     other = assess(real, load_builtin()).points["nominal"].branches
     keys = [wire.id for wire in ideal.wires if wire.id.startswith("s")]

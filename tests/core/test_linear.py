@@ -1,0 +1,115 @@
+"""Linear systems from stamped entries, and the two ways to solve them."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import pytest
+
+import core.linear
+from core.assess import assess
+from core.catalogue import load_builtin
+from core.circuit import build
+from core.circuit.network import compile_island
+from core.linear import LinearSystem, scatter, stamp
+from core.sheet import (
+    AnyPart,
+    Battery,
+    Chassis,
+    DcSupply,
+    Diode,
+    Sheet,
+    Thermistor,
+    Tube,
+    Winding,
+    Wire,
+)
+from core.steady import solve
+
+
+def wired(parts: list[AnyPart], straps: str = "", **fields: Any) -> Sheet:
+    """A sheet with straps written ``B1.+=V1.4 V1.5=B1.-``."""
+    ends = [pair.split("=") for pair in straps.split()]
+    wires = tuple(Wire(id=f"w{n}", start=a, end=b) for n, (a, b) in enumerate(ends))
+    return Sheet(parts=tuple(parts), wires=wires + fields.pop("wires", ()), **fields)
+
+
+def ladder(sockets: int) -> Sheet:
+    """Sockets on a real pair of wires from one winding, fed at one end."""
+    parts: list[AnyPart] = [
+        Winding(id="T1", rated_v=6.6, rated_a=0.3 * sockets, regulation_pct=5.0),
+        Chassis(id="E1"),
+    ]
+    wires = [Wire(id="e", start="T1.b", end="E1.e")]
+    for n in range(sockets):
+        parts.append(Tube(id=f"V{n}", type="6SN7", rated_a=0.3))
+        before = ("T1.a", "T1.b") if n == 0 else (f"V{n - 1}.7", f"V{n - 1}.8")
+        for end, name in zip(before, ("7", "8"), strict=True):
+            wires.append(
+                Wire(
+                    id=f"x{n}.{name}".replace(".", "-"), start=end, end=f"V{n}.{name}", awg=14, length_m=0.005
+                )
+            )
+    return Sheet(parts=tuple(parts), wires=tuple(wires))
+
+
+def test_sparse_and_dense_agree(monkeypatch: pytest.MonkeyPatch) -> None:
+    """240 sockets on real wires are about 480 nodes: both ways of solving give the same volts to 1e-10."""
+    sheet = ladder(240)
+    network = compile_island(build(sheet, load_builtin()).islands[0], frozenset(), 298.15)
+    assert network.size > 400
+    mains, cold = np.array([207.0, 230.0, 253.0, 230.0]), np.array([False, False, False, True])
+    found = {}
+    for name, limit in (("dense", 10**6), ("sparse", 0)):
+        monkeypatch.setattr(core.linear, "DENSE_LIMIT", limit)
+        found[name] = solve(network, mains, cold)
+    np.testing.assert_allclose(found["dense"].potentials, found["sparse"].potentials, rtol=1e-10, atol=1e-10)
+    assert found["sparse"].residual_a.max() < 1e-9
+
+
+def test_small_networks_agree_too(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Among them branches with a current of their own, and AC with DC."""
+    parts = [
+        *(
+            Winding(id="T1", rated_v=6.3, rated_a=1.0),
+            Battery(id="B1", emf_v=3.0),
+            Tube(id="V1", type="EL84"),
+        ),
+        DcSupply(id="U1", set_v=12.0, limit_a=0.3),
+        *(Thermistor(id="N1", type="S237 5 ohm"), Diode(id="D1"), Tube(id="V2", type="EL84")),
+    ]
+    sheet = wired(parts, "T1.a=V1.4 V1.5=B1.+ B1.-=T1.b U1.+=D1.a D1.k=N1.1 N1.2=V2.4 V2.5=U1.-")
+    dense = assess(sheet, load_builtin()).points["nominal"]
+    monkeypatch.setattr(core.linear, "DENSE_LIMIT", 0)
+    sparse = assess(sheet, load_builtin()).points["nominal"]
+    for key in ("V1", "V2"):
+        assert dense.heaters[key][0].v == pytest.approx(sparse.heaters[key][0].v, rel=1e-9)
+
+
+class TestLinear:
+    def test_scatter_adds(self) -> None:
+        values = np.array([[[1.0, 10.0], [2.0, 20.0], [4.0, 40.0]]])
+        found = scatter(np.array([2, 0, 2]), values, 4)
+        np.testing.assert_array_equal(found[0], [[2.0, 20.0], [0.0, 0.0], [5.0, 50.0], [0.0, 0.0]])
+        assert scatter(np.array([], dtype=np.intp), np.zeros((2, 0, 1)), 3).shape == (2, 3, 1)
+
+    @pytest.mark.parametrize("limit", [0, 200])
+    def test_solves(self, limit: int, monkeypatch: pytest.MonkeyPatch) -> None:
+        """Two conductances in a row to the reference, one of them changing."""
+        monkeypatch.setattr(core.linear, "DENSE_LIMIT", limit)
+        constant, signs = stamp(np.array([0]), np.array([1]), 3)
+        varying, more = stamp(np.array([1]), np.array([2]), 3)
+        system = LinearSystem(3, 2, constant, 2.0 * signs, varying)
+        right = np.zeros((2, 3, 1))
+        right[:, 0, 0] = 1.0
+        found = system.solve(np.stack((1.0 * more, 4.0 * more)), right)
+        np.testing.assert_allclose(found[..., 0], [[1.5, 1.0, 0.0], [0.75, 0.25, 0.0]])
+
+    @pytest.mark.parametrize("limit", [0, 200])
+    def test_singular(self, limit: int, monkeypatch: pytest.MonkeyPatch) -> None:
+        monkeypatch.setattr(core.linear, "DENSE_LIMIT", limit)
+        places, signs = stamp(np.array([0]), np.array([1]), 3)
+        system = LinearSystem(3, 1, places, 1.0 * signs, np.array([], dtype=np.intp))
+        with pytest.raises(np.linalg.LinAlgError):
+            system.solve(np.zeros((1, 0)), np.ones((1, 3, 1)))
