@@ -294,10 +294,11 @@ class Layout:
             return
         same_way = split_terminal(wire.start)[0] == split_terminal(leader.start)[0]
         first, last = (wire.start, wire.end) if same_way else (wire.end, wire.start)
-        self.followers[wire.id] = leader.id
         self.board.lay_pair(
             wire.id, leader.id, self.port(first, towards=last), self.port(last, towards=first)
         )
+        if wire.id in self.board.trunks:
+            self.followers[wire.id] = leader.id
 
     def _leader(self, wire: Wire) -> Wire | None:
         """The wire of a twisted pair that is laid first, for the one that follows it."""

@@ -84,9 +84,7 @@ def part_looks(
     return looks
 
 
-def _look(
-    part: AnyPart, catalogue: Catalogue, assessment: Assessment, point: OperatingPoint
-) -> PartLook:
+def _look(part: AnyPart, catalogue: Catalogue, assessment: Assessment, point: OperatingPoint) -> PartLook:
     if isinstance(part, Tube | Lamp):
         return _heater_look(part, catalogue, assessment, point)
     supply = point.supplies.get(part.id)

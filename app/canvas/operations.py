@@ -13,6 +13,7 @@ from app.canvas.adding import Template
 from app.canvas.routing import Point, Rect
 from app.document import Document
 from app.selection import Selection
+from core.checks import find_problems
 from core.edits import PREFIXES, add_part, add_wire, fresh_id, in_turn, move_parts, remove, turn_parts
 from core.sheet import AnyPart, Joint, Sheet, Wire, split_terminal
 
@@ -51,8 +52,10 @@ def template_from(data: bytes) -> Template | None:
         template = json.loads(data.decode("utf-8"))
         if not isinstance(template, dict):
             return None
-        part_from(template, "X", (0.0, 0.0))
+        part = part_from(template, "X", (0.0, 0.0))
     except (ValueError, RecursionError, msgspec.ValidationError):
+        return None
+    if find_problems(Sheet(parts=(part,))):
         return None
     return {key: value for key, value in template.items() if key not in ("id", "at")}
 

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 from app.canvas.items import DotItem, PartItem, WireItem, text_size
 from app.canvas.layout import Layout
 from app.canvas.look import PartLook, WireLook
-from app.canvas.looks import part_looks, wire_looks
+from app.canvas.looks import part_looks, wire_text
 from app.canvas.routing import Rect, grown
 from app.document import Document
 from app.selection import Selection
@@ -165,22 +165,23 @@ class SheetScene(QGraphicsScene):
         self._show_texts(shown)
 
     def _show_texts(self, wire_ids: list[str]) -> None:
-        looks = wire_looks(self.document.sheet, None)
         crowded = set(wire_ids)
         for wire_id in wire_ids:
             crowded.update(self.layout_.board.texts_near(self._near(wire_id)))
         for wire_id in sorted(crowded):
             self.layout_.board.drop_text(wire_id)
         for wire_id in sorted(crowded):
-            self._show_text(wire_id, looks.get(wire_id, WireLook()))
+            self._show_text(wire_id)
 
-    def _show_text(self, wire_id: str, look: WireLook) -> None:
+    def _show_text(self, wire_id: str) -> None:
         """Place one text; the second wire of a pair keeps quiet where it would say the same."""
-        leader = self.layout_.followers.get(wire_id)
+        wires = self.document.sheet.wire_by_id
+        text = wire_text(wires[wire_id])
+        leader = wires.get(self.layout_.followers.get(wire_id, ""))
         at = None
-        if look.text and not (leader in self.wire_items and self.wire_items[leader].look.text == look.text):
-            at = self.layout_.board.text_spot(wire_id, *text_size(look.text, self.theme))
-        self.wire_items[wire_id].show_text(look, at)
+        if text and (leader is None or text != wire_text(leader)):
+            at = self.layout_.board.text_spot(wire_id, *text_size(text, self.theme))
+        self.wire_items[wire_id].show_text(WireLook(text), at)
 
     def _near(self, wire_id: str) -> Rect:
         line = self.layout_.board.routes[wire_id]

@@ -442,6 +442,7 @@ def test_a_dropped_part_lands_on_the_grid(rig):
         b"{}",
         b'{"kind": "tube"}',
         b'{"kind": "what"}',
+        b'{"kind": "resistor", "ohm": -5}',
         b"[" * 9000,
         b"{" + b" " * 30000,
     ],

@@ -285,3 +285,15 @@ def test_next_part_stops_at_the_ends():
     assert next_part(sheet, ("E1",), 1) is None
     assert next_part(sheet, ("T1",), -1) is None
     assert next_part(Sheet(), (), 1) is None
+
+
+def test_a_twisted_pair_says_its_size_once(qtbot):
+    sheet = small_sheet()
+    twisted = tuple(
+        wire(name, w.start, w.end, twist="p") for name, w in zip(("w2", "w10"), sheet.wires, strict=False)
+    )
+    rig = make_rig(qtbot, Sheet(parts=sheet.parts, wires=twisted))
+    assert rig.scene.layout_.followers == {"w10": "w2"}
+    assert len(rig.scene.layout_.board.text_rects()) == 1
+    rig.document.apply("Set size", set_wire("w10", awg=18))
+    assert len(rig.scene.layout_.board.text_rects()) == 2
