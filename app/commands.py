@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import weakref
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QUndoCommand
@@ -20,7 +21,9 @@ class SheetCommand(QUndoCommand):
 
     def __init__(self, document: Document, text: str, before: Sheet, after: Sheet, merge_key: str) -> None:
         super().__init__(text)
-        self._document = document
+        # the stack that owns this command belongs to the document: a strong reference back would be a cycle
+        # through C++, which the garbage collector may take apart in the wrong order
+        self._document = weakref.ref(document)
         self._before = before
         self._after = after
         self._merge_key = merge_key
@@ -40,8 +43,13 @@ class SheetCommand(QUndoCommand):
 
     def undo(self) -> None:
         """Go back to the sheet before."""
-        self._document.show_state(self._before)
+        self._show(self._before)
 
     def redo(self) -> None:
         """Go forward to the sheet after."""
-        self._document.show_state(self._after)
+        self._show(self._after)
+
+    def _show(self, sheet: Sheet) -> None:
+        document = self._document()
+        if document is not None:
+            document.show_state(sheet)

@@ -2,11 +2,21 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
+from typing import TYPE_CHECKING
 
+# the model is loaded before the binding is: what is imported afterwards has its source searched by the binding
+import core.edits
+import core.results
+import core.units  # noqa: F401
 from app.early import EarlyAnswer
+from core.errors import HeaterloomError
 from core.samples import sample_names
+
+if TYPE_CHECKING:
+    from app.start import Opened
 
 APT_LINE = (
     "sudo apt-get install libglib2.0-0 libgl1 libegl1 libfontconfig1 libxkbcommon0 libdbus-1-3 "
@@ -18,15 +28,34 @@ UNUSABLE = 2
 
 def run(name: str | None) -> int:
     """Open the window on a sheet, or on the first built-in sample; returns the exit status."""
-    complaint = missing_screen(dict(os.environ), sys.platform)
-    early = None if complaint else EarlyAnswer(name or sample_names()[0])
-    complaint = complaint or missing_library()
-    if complaint:
-        print(f"heaterloom: {complaint}", file=sys.stderr)
+    try:
+        opened = launch(name)
+    except HeaterloomError as error:
+        print(f"heaterloom: {error}", file=sys.stderr)
         return UNUSABLE
-    from app.start import start  # noqa: PLC0415 - only once the libraries are known to be there
+    return opened.application.exec()
 
-    return start(name, early)
+
+def launch(name: str | None) -> Opened:
+    """Open the window and return it with its application object; keep both.
+
+    Raises
+    ------
+    core.errors.HeaterloomError
+        When the sheet cannot be used, or there is no screen or library to show it with.
+    """
+    complaint = missing_screen(dict(os.environ), sys.platform)
+    if complaint:
+        raise HeaterloomError(complaint)
+    # nothing made while starting becomes garbage: the collector begins once the window is up
+    gc.disable()
+    early = EarlyAnswer(name or sample_names()[0])
+    complaint = missing_library()
+    if complaint:
+        raise HeaterloomError(complaint)
+    from app.start import open_first  # noqa: PLC0415 - only once the libraries are known to be there
+
+    return open_first(name, early)
 
 
 def missing_screen(environment: dict[str, str], system: str) -> str:

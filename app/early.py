@@ -8,10 +8,7 @@ the one on the screen. Whatever goes wrong there, the sheet is solved here as an
 from __future__ import annotations
 
 import os
-import pickle
-import subprocess
 import sys
-from contextlib import suppress
 
 from core.errors import HeaterloomError
 
@@ -20,39 +17,69 @@ PATIENCE_S = 5.0
 
 
 class EarlyAnswer:
-    """A second process at work on a sheet by name."""
+    """A second process at work on a sheet by name; none where the system has no quick way to start one."""
 
     def __init__(self, name: str) -> None:
-        self._process: subprocess.Popen[bytes] | None = None
-        if getattr(sys, "frozen", False):
-            return  # a bundled program has no interpreter of its own to start
-        with suppress(OSError):
-            self._process = subprocess.Popen(
+        self._pid = 0
+        # a bundled program has no interpreter of its own to start
+        if getattr(sys, "frozen", False) or not hasattr(os, "posix_spawn"):
+            return
+        self._pipe, end = os.pipe()
+        paths = os.pathsep.join(path or os.curdir for path in sys.path)
+        nothing = os.open(os.devnull, os.O_RDWR)
+        try:
+            self._pid = os.posix_spawn(
+                sys.executable,
                 [sys.executable, "-c", _CODE, name],
-                env={**os.environ, "PYTHONPATH": os.pathsep.join(path or os.curdir for path in sys.path)},
-                stdin=subprocess.DEVNULL,
-                stdout=subprocess.PIPE,
-                stderr=subprocess.DEVNULL,
+                {**os.environ, "PYTHONPATH": paths},
+                file_actions=[
+                    (os.POSIX_SPAWN_DUP2, nothing, 0),
+                    (os.POSIX_SPAWN_DUP2, end, 1),
+                    (os.POSIX_SPAWN_DUP2, nothing, 2),
+                ],
             )
+        except OSError:
+            os.close(self._pipe)
+        finally:
+            os.close(end)
+            os.close(nothing)
 
     def take(self) -> object:
         """The answers, an :class:`core.results.Assessment`, or None. Ends the second process."""
-        process, self._process = self._process, None
-        if process is None:
+        if not self._pid:
             return None
+        import pickle  # noqa: PLC0415
+        import signal  # noqa: PLC0415
+
+        data = self._read()
+        os.close(self._pipe)
+        os.kill(self._pid, signal.SIGKILL)
+        os.waitpid(self._pid, 0)
+        self._pid = 0
         try:
-            data = process.communicate(timeout=PATIENCE_S)[0]
             # only our own code, started by us above, has written into this pipe
-            return pickle.loads(data) if process.returncode == 0 else None
-        except (subprocess.TimeoutExpired, pickle.UnpicklingError, EOFError, AttributeError, ImportError):
+            return pickle.loads(data)
+        except (pickle.UnpicklingError, EOFError, AttributeError, ImportError):
             return None
-        finally:
-            process.kill()
-            process.wait()
+
+    def _read(self) -> bytes:
+        """Everything that comes through the pipe, for as long as patience lasts between two pieces."""
+        import select  # noqa: PLC0415
+
+        pieces = []
+        while select.select([self._pipe], [], [], PATIENCE_S)[0]:
+            piece = os.read(self._pipe, 1 << 20)
+            if not piece:
+                break
+            pieces.append(piece)
+        return b"".join(pieces)
 
 
 def serve(name: str) -> None:
     """The second process: solve a sheet and write the answers to standard output."""
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+    import pickle  # noqa: PLC0415
+
     from app.sources import load_catalogue, open_sheet  # noqa: PLC0415
     from core.assess import assess  # noqa: PLC0415
 

@@ -4,20 +4,23 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from core.samples import sample_names, sample_title
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QMessageBox
 
 from app.actions import SEPARATOR, Entry, fill, named_menu
 from app.settings import THEMES
+from core.samples import sample_names, sample_title
 
 if TYPE_CHECKING:
     from app.window import MainWindow
 
 
 class Menus(QObject):
-    """Builds the menu bar of a window and keeps its changing parts up to date."""
+    """Builds the menu bar of a window and keeps its changing parts up to date.
+
+    Only the titles are made at first: they take their room, and the rest can wait until the drawing is seen.
+    """
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
@@ -27,6 +30,10 @@ class Menus(QObject):
         for menu in self._menus:
             bar.addMenu(menu)
         self.file, self.edit, self.view, self.help = self._menus
+
+    def fill(self) -> None:
+        """Make the entries; the bar shows its titles before that."""
+        window = self._window
         self._fill_file()
         self._fill_edit()
         self._fill_view()

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from app.document import Document
 from app.files import write_atomically
 from app.settings import Settings
-from app.sources import Opened, open_sheet
+from app.sources import Found, open_sheet
 from core.errors import HeaterloomError
 from core.samples import sample_bytes
 from core.sheet import Sheet
@@ -71,7 +71,7 @@ class Session(QObject):
     def new(self) -> None:
         """Start an empty sheet."""
         if self.may_leave():
-            self.show(Opened(Sheet(), None))
+            self.show(Found(Sheet(), None))
 
     def open(self, name: str = "") -> bool:
         """Open a file; without a name, ask for one. A file that cannot be used leaves everything as it is."""
@@ -91,14 +91,14 @@ class Session(QObject):
     def open_sample(self, name: str) -> None:
         """Open a built-in sheet; saving it asks for a file."""
         if self.may_leave():
-            self.show(Opened(load(sample_bytes(name), name), None))
+            self.show(Found(load(sample_bytes(name), name), None))
 
-    def show(self, opened: Opened) -> None:
+    def show(self, opened: Found) -> None:
         """Make an opened sheet the document's."""
         self._document.open(opened.sheet)
         self.belong(opened)
 
-    def belong(self, opened: Opened) -> None:
+    def belong(self, opened: Found) -> None:
         """Take note of the file that the document's sheet came from."""
         self.path = opened.path
         if opened.path is not None:

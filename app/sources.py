@@ -5,11 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from core.samples import sample_bytes, sample_names
-
 from app.places import data_folder
 from core.catalogue import Catalogue, load_builtin, load_user
 from core.errors import HeaterloomError, Problem
+from core.samples import sample_bytes, sample_names
 from core.sheet import Sheet
 from core.storage import load
 
@@ -21,14 +20,14 @@ class SourceError(HeaterloomError):
 
 
 @dataclass(frozen=True)
-class Opened:
+class Found:
     """A sheet and the file it came from; ``path`` is None for a built-in sample."""
 
     sheet: Sheet
     path: Path | None
 
 
-def open_sheet(name: str) -> Opened:
+def open_sheet(name: str) -> Found:
     """Read a file, or the built-in sample of that name where there is no such file.
 
     Raises
@@ -40,8 +39,8 @@ def open_sheet(name: str) -> Opened:
     """
     path = Path(name)
     if not path.exists() and name in sample_names():
-        return Opened(load(sample_bytes(name), name), None)
-    return Opened(load(read_file(path), path.name), path)
+        return Found(load(sample_bytes(name), name), None)
+    return Found(load(read_file(path), path.name), path)
 
 
 def read_file(path: Path) -> bytes:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import sys
+from typing import NamedTuple
 
 from PySide6.QtWidgets import QApplication
 
@@ -10,13 +10,10 @@ from app.crash import Watch
 from app.document import Document
 from app.early import EarlyAnswer
 from app.settings import Settings
-from app.sources import Opened, load_catalogue, open_sheet
+from app.sources import Found, load_catalogue, open_sheet
 from app.theme import load_fonts
 from app.window import MainWindow
-from core.errors import HeaterloomError
 from core.samples import sample_names
-
-UNUSABLE = 2
 
 
 def make_application() -> QApplication:
@@ -32,12 +29,12 @@ def make_application() -> QApplication:
 
 
 def make_window(
-    opened: Opened, settings: Settings, watch: Watch, early: EarlyAnswer | None = None
+    found: Found, settings: Settings, watch: Watch, early: EarlyAnswer | None = None
 ) -> MainWindow:
     """The main window on a sheet, with the user's own types if they are usable."""
     catalogue, problems = load_catalogue()
-    window = MainWindow(Document(opened.sheet, catalogue), settings)
-    window.session.belong(opened)
+    window = MainWindow(Document(found.sheet, catalogue), settings)
+    window.session.belong(found)
     window.begin(early.take() if early else None)
     watch.happened.connect(window.show_trouble)
     if problems:
@@ -49,32 +46,27 @@ def make_window(
     return window
 
 
-def open_first(name: str | None, early: EarlyAnswer | None = None) -> tuple[QApplication, MainWindow]:
-    """Open the window on a sheet, or on the first built-in sample. Keep both of what is returned.
+class Opened(NamedTuple):
+    """The running program: keep it for as long as it runs."""
+
+    application: QApplication
+    window: MainWindow
+
+
+def open_first(name: str | None, early: EarlyAnswer | None = None) -> Opened:
+    """Open the window on a sheet, or on the first built-in sample.
 
     ``early`` is a second process that is already solving the same sheet.
 
     Raises
     ------
     core.errors.HeaterloomError
-        When a named sheet cannot be used.
+        When the sheet cannot be used.
     """
-    opened = open_sheet(name or sample_names()[0])
+    found = open_sheet(name or sample_names()[0])
     application = make_application()
     watch = Watch(parent=application)
     watch.install()
-    window = make_window(opened, Settings(), watch, early)
+    window = make_window(found, Settings(), watch, early)
     window.show()
-    return application, window
-
-
-def start(name: str | None, early: EarlyAnswer | None = None) -> int:
-    """Run the desktop program until its window closes; returns the exit status."""
-    try:
-        application, window = open_first(name, early)
-    except HeaterloomError as error:
-        print(f"heaterloom: {error}", file=sys.stderr)
-        return UNUSABLE
-    status = application.exec()
-    del window
-    return status
+    return Opened(application, window)

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+import gc
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QShowEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QVBoxLayout, QWidget
@@ -50,6 +51,8 @@ class MainWindow(QMainWindow):
         self.scene = SheetScene(document, self.selection, self.viewpoint, self.theme, self)
         self.view = SheetView(self.scene, self)
         self._side: SideColumn | None = None
+        self._is_complete = False
+        self.is_painted = False
         self.live = Live(document, self.viewpoint, parent=self)
         self._arrange()
         self._dress()
@@ -93,6 +96,7 @@ class MainWindow(QMainWindow):
 
             made = SideColumn(self.document, self.selection, self.viewpoint, self.theme, self)
             self._side = made
+            self._dress()
             self.splitter.replaceWidget(1, made).deleteLater()
             made.parts_list.add_requested.connect(self._on_add_requested)
         return self._side
@@ -100,15 +104,22 @@ class MainWindow(QMainWindow):
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Make the panes once the drawing is on the screen."""
         if event.type() == QEvent.Type.Paint:
+            self.is_painted = True
             self.view.viewport().removeEventFilter(self)
             QTimer.singleShot(0, self, self.complete)
         return super().eventFilter(watched, event)
 
     def complete(self) -> None:
-        """Make what the first look at the drawing does not need."""
+        """Make what the first look at the drawing does not need; a second call does nothing."""
+        if self._is_complete:
+            return
+        self._is_complete = True
         self.side.show()
+        self.menus.fill()
         # numerics are loaded before the first edit asks for them
         import core.assess  # noqa: F401, PLC0415
+
+        gc.enable()
 
     def begin(self, answer: object = None) -> None:
         """Show the answers for the first sheet: those found beforehand if they are for it, else solve it."""
@@ -157,9 +168,10 @@ class MainWindow(QMainWindow):
         application = QApplication.instance()
         if isinstance(application, QApplication):
             application.setPalette(palette(self.theme))
-            application.setStyleSheet(stylesheet(self.theme))
             application.setFont(self.theme.font(12))
-        self.setWindowIcon(icon("heaterloom", self.theme))
+            if self._side is not None:
+                application.setStyleSheet(stylesheet(self.theme))
+                self.setWindowIcon(icon("heaterloom", self.theme))
 
     def _show_name(self) -> None:
         self.setWindowTitle(f"{self.session.name}[*] \u2013 Heaterloom")

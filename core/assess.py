@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from core.catalogue import Catalogue
 from core.circuit import Circuit, Island, build

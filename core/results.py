@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from typing import Any, Literal, NamedTuple
 
 import msgspec
@@ -115,8 +114,7 @@ class BranchPoint(msgspec.Struct, frozen=True, gc=False):
     pulled_in: bool | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Unsolved:
+class Unsolved(msgspec.Struct, frozen=True):
     """A part of the circuit that has no answer, with the reason and the ids to blame."""
 
     reason: str
@@ -124,8 +122,7 @@ class Unsolved:
     island: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True)
-class OperatingPoint:
+class OperatingPoint(msgspec.Struct, frozen=True):
     """The whole sheet at one condition.
 
     ``nodes`` are volts above the reference (rms for AC), ``bias`` the DC volts above chassis of each terminal.
@@ -134,19 +131,18 @@ class OperatingPoint:
     """
 
     condition: Condition
-    nodes: dict[str, Volts] = field(default_factory=dict)
-    bias: dict[str, float] = field(default_factory=dict)
-    heaters: dict[str, tuple[HeaterPoint, ...]] = field(default_factory=dict)
-    supplies: dict[str, SupplyPoint] = field(default_factory=dict)
-    branches: dict[str, BranchPoint] = field(default_factory=dict)
+    nodes: dict[str, Volts] = msgspec.field(default_factory=dict)
+    bias: dict[str, float] = msgspec.field(default_factory=dict)
+    heaters: dict[str, tuple[HeaterPoint, ...]] = msgspec.field(default_factory=dict)
+    supplies: dict[str, SupplyPoint] = msgspec.field(default_factory=dict)
+    branches: dict[str, BranchPoint] = msgspec.field(default_factory=dict)
     unsolved: tuple[Unsolved, ...] = ()
     residual_a: float = 0.0
     power_in_w: float = 0.0
     power_out_w: float = 0.0
 
 
-@dataclass(frozen=True)
-class Sentence:
+class Sentence(msgspec.Struct, frozen=True):
     """A sentence as a template with named values, so that a screen may show it in another language."""
 
     template: str
@@ -161,8 +157,7 @@ def sentence(template: str, **values: Any) -> Sentence:
     return Sentence(template, tuple((key, str(value)) for key, value in values.items()))
 
 
-@dataclass(frozen=True)
-class Finding:
+class Finding(msgspec.Struct, frozen=True):
     """One thing the rules report: what, where, by how much, against which limit, and what would mend it.
 
     ``where`` are ids of parts and wires; ``condition`` the condition's name, or None where it holds always.
@@ -181,8 +176,7 @@ class Finding:
     source: str = ""
 
 
-@dataclass(frozen=True)
-class Assessment:
+class Assessment(msgspec.Struct, frozen=True):
     """The answers for one sheet. ``points`` are by condition name.
 
     ``strings`` are the groups of two or more heater sections in series, each by its key ``V1:4-9``; ``limits``
@@ -193,7 +187,7 @@ class Assessment:
     points: dict[str, OperatingPoint]
     strings: tuple[tuple[str, ...], ...]
     findings: tuple[Finding, ...]
-    limits: dict[str, Limits] = field(default_factory=dict)
+    limits: dict[str, Limits] = msgspec.field(default_factory=dict)
 
     def state_of(self, heater: HeaterPoint) -> HeaterState:
         """Whether a heater section is within the limits it is judged by."""

@@ -45,7 +45,7 @@ class SheetScene(QGraphicsScene):
         self.part_items: dict[str, PartItem] = {}
         self.wire_items: dict[str, WireItem] = {}
         self.dots: dict[str, DotItem] = {}
-        self.layout_ = Layout(document.sheet, document.catalogue, theme)
+        self.layout_: Layout
         self.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.BspTreeIndex)
         self.rebuild()
         document.changed.connect(self._on_changed)

@@ -117,7 +117,7 @@ class Reader:
     def _entry(
         self, line: int, cells: list[str], fields: Mapping[str, Field], seen: set[tuple[str, str]]
     ) -> Entry | None:
-        designation, pins, name, value, unit, source, status, note = (cell.strip() for cell in cells)
+        designation, pins, name, value, unit, source, status, note = map(str.strip, cells)
         if not designation:
             self.report(line, "designation", "is empty")
         field = fields.get(name)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from core.catalogue.bases import BASES
 from core.catalogue.types import TubeType
 from core.limits import owner_of
-from core.results import Finding, HeaterPoint, Sentence, sentence
+from core.results import ROUNDING, Finding, HeaterPoint, Sentence, sentence
 from core.rules.basis import Case
 from core.rules.nets import shortest_path
 from core.rules.shorts import shorted_nets
@@ -39,11 +39,11 @@ def wrong_halves(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
         return
     one, other = sections
     ratios = (one.v / one.rated_v, other.v / other.rated_v)
-    if min(ratios) >= LEAST_HALF and max(ratios) <= MOST_HALF:
+    if min(ratios) >= LEAST_HALF * (1 - ROUNDING) and max(ratios) <= MOST_HALF * (1 + ROUNDING):
         group = case.topology.series_of.get(one.key, ())
         if other.key in group and {owner_of(key) for key in group} == {tube.id}:
             yield _series_on_half(tube, kind, one, other)
-    elif min(ratios) >= LEAST_DOUBLE and max(ratios) <= MOST_DOUBLE:
+    elif min(ratios) >= LEAST_DOUBLE * (1 - ROUNDING) and max(ratios) <= MOST_DOUBLE * (1 + ROUNDING):
         tap, ends = _tap_and_ends(kind)
         nets = case.wire_nets
         if nets.joined(f"{tube.id}.{ends[0]}", f"{tube.id}.{ends[1]}"):

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.crash import Watch
 from app.settings import Settings
-from app.sources import Opened
+from app.sources import Found
 from app.start import make_window
 from app.theme import load_fonts
 from app.window import MainWindow
@@ -54,7 +54,7 @@ def open_window(qtbot, settings: Settings, tmp_path: Path) -> Iterator[Callable[
 
     def make(sheet: Sheet | None = None, path: Path | None = None) -> MainWindow:
         watch = Watch(tmp_path / "state")
-        window = make_window(Opened(sheet or Sheet(), path), settings, watch)
+        window = make_window(Found(sheet or Sheet(), path), settings, watch)
         opened.append(window)
         window.show()
         qtbot.waitExposed(window)

@@ -46,9 +46,7 @@ def answers() -> Answers:
 @pytest.fixture
 def session(qapp, settings: Settings, answers: Answers) -> Session:
     document = Document(Sheet(title="Bench"), load_builtin())
-    made = Session(document, settings, answers, document)
-    made.document = document
-    return made
+    return Session(document, settings, answers)
 
 
 def edit(session: Session, name: str = "V1") -> None:

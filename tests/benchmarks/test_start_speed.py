@@ -23,20 +23,13 @@ window = QMainWindow()
 window.resize(1280, 720)
 window.show()
 application.processEvents()
-window.grab()
 """
 
 OURS = """
-import sys
-from app.early import EarlyAnswer
-from core.samples import sample_names
-early = EarlyAnswer(sample_names()[0])
-from app.desktop import missing_library
-assert not missing_library()
-from app.start import open_first
-application, window = open_first(None, early)
+from app.desktop import launch
+application, window = launch(None)
 application.processEvents()
-window.view.grab()
+assert window.is_painted
 values = [item.look.values for item in window.scene.part_items.values()]
 assert window.document.assessment is not None and any(" V" in value or "\\u2009V" in value for value in values)
 """

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import dataclasses
 import re
 
 import pytest
@@ -164,7 +163,7 @@ def test_a_dc_supply_is_told_its_volts() -> None:
 
 def test_findings_are_frozen_values() -> None:
     found = findings(on_dc(7.5, EL84, wires=ONE))[0]
-    with pytest.raises(dataclasses.FrozenInstanceError):
+    with pytest.raises(AttributeError):
         found.rule = "other"  # type: ignore[misc]
 
 
