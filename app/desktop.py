@@ -55,7 +55,10 @@ def launch(name: str | None) -> Opened:
         raise HeaterloomError(complaint)
     from app.start import open_first  # noqa: PLC0415 - only once the libraries are known to be there
 
-    return open_first(name, early)
+    opened = open_first(name, early)
+    # what is there now stays: the collector need not walk it again
+    gc.freeze()
+    return opened
 
 
 def missing_screen(environment: dict[str, str], system: str) -> str:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
-from PySide6.QtWidgets import QMenu, QMessageBox
+from PySide6.QtWidgets import QMenu
 
 from app.actions import SEPARATOR, Entry, fill, named_menu
 from app.settings import THEMES
@@ -153,6 +153,8 @@ class Menus(QObject):
         self._tell(self.tr("About Heaterloom"), text)
 
     def _tell(self, title: str, text: str) -> None:
+        from PySide6.QtWidgets import QMessageBox  # noqa: PLC0415
+
         box = QMessageBox(self._window)
         box.setWindowTitle(title)
         box.setText(text)

@@ -20,10 +20,10 @@ def make_application() -> QApplication:
     """The application object with its name, style and font files."""
     application = QApplication.instance()
     if not isinstance(application, QApplication):
-        application = QApplication(["heaterloom"])
+        # asked for here, as setStyle would bring the binding of the whole style into memory
+        application = QApplication(["heaterloom", "-style", "fusion"])
     application.setApplicationName("heaterloom")
     application.setApplicationDisplayName("Heaterloom")
-    application.setStyle("Fusion")
     load_fonts()
     return application
 

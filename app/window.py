@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from msgspec.structs import replace
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QShowEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QVBoxLayout, QWidget
 
@@ -52,7 +52,6 @@ class MainWindow(QMainWindow):
         self.view = SheetView(self.scene, self)
         self._side: SideColumn | None = None
         self._is_complete = False
-        self.is_painted = False
         self.live = Live(document, self.viewpoint, parent=self)
         self._arrange()
         self._dress()
@@ -83,7 +82,7 @@ class MainWindow(QMainWindow):
         self.document.undo_stack.cleanChanged.connect(self._show_name)
         self.session.moved.connect(self._show_name)
         self.view.edit_requested.connect(self._on_edit_requested)
-        self.view.viewport().installEventFilter(self)
+        self.view.seen.connect(self.complete)
         self.banner.acted.connect(self.session.save_as)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._on_scheme)
@@ -100,14 +99,6 @@ class MainWindow(QMainWindow):
             self.splitter.replaceWidget(1, made).deleteLater()
             made.parts_list.add_requested.connect(self._on_add_requested)
         return self._side
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Make the panes once the drawing is on the screen."""
-        if event.type() == QEvent.Type.Paint:
-            self.is_painted = True
-            self.view.viewport().removeEventFilter(self)
-            QTimer.singleShot(0, self, self.complete)
-        return super().eventFilter(watched, event)
 
     def complete(self) -> None:
         """Make what the first look at the drawing does not need; a second call does nothing."""

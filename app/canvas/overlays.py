@@ -2,27 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPoint, QRect, QSize, Qt, Signal
-from PySide6.QtGui import QFontMetricsF, QKeyEvent, QPainter
-from PySide6.QtWidgets import (
-    QLineEdit,
-    QListWidget,
-    QListWidgetItem,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
-    QWidget,
-)
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QLineEdit, QWidget
 
 from app.canvas.adding import Offer, offers
 from app.theme import Theme
 from core.catalogue import Catalogue
 
-_WIDTH, _HEIGHT, _LIST_WIDTH, _ROW = 230, 30, 380, 26
+if TYPE_CHECKING:
+    from app.canvas.offer_list import OfferList
+
+_WIDTH, _HEIGHT = 230, 30
 _PLACE = QPoint(16, 14)
-_OFFER = Qt.ItemDataRole.UserRole
 
 
 class AddField(QLineEdit):
@@ -41,33 +36,34 @@ class AddField(QLineEdit):
             translate("adding", "Type a tube, a value or a word, then Enter. The key / brings you here.")
         )
         self.setMaxLength(60)
-        self.list = QListWidget(parent)
-        self.list.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.list.setAccessibleName(translate("adding", "What can be added"))
-        self._delegate = _OfferDelegate(theme, self.list)
-        self.list.setItemDelegate(self._delegate)
-        self.list.hide()
-        self.list.itemClicked.connect(self._on_clicked)
+        self._theme = theme
+        self._list: OfferList | None = None
         self.textEdited.connect(self._on_edited)
         self.returnPressed.connect(self._take)
         self.setGeometry(QRect(_PLACE, QSize(_WIDTH, _HEIGHT)))
         self.set_theme(theme)
 
+    @property
+    def list(self) -> OfferList:
+        """The list of offers, made when something is typed for the first time."""
+        if self._list is None:
+            from app.canvas.offer_list import OfferList  # noqa: PLC0415 - most starts need no list
+
+            self._list = OfferList(self.parentWidget(), self._theme)
+            self._list.itemClicked.connect(lambda item: self._choose(self.list.offer_of(item)))
+        return self._list
+
     def set_theme(self, theme: Theme) -> None:
         """Show the field in another theme."""
-        self._delegate.theme = theme
+        self._theme = theme
+        if self._list is not None:
+            self._list.set_theme(theme)
         self.setFont(theme.font(13))
-        self.list.setFont(theme.font(12))
         self.setStyleSheet(
             f"QLineEdit {{ background: {theme.surface}; color: {theme.ink}; border: 1px solid {theme.edge};"
             f" border-radius: 5px; padding: 3px 9px; selection-background-color: {theme.selection};"
             f" selection-color: {theme.ink}; }}"
             f"QLineEdit:focus {{ border: 2px solid {theme.accent}; padding: 2px 8px; }}"
-        )
-        self.list.setStyleSheet(
-            f"QListWidget {{ background: {theme.surface}; color: {theme.ink}; border: 1px solid {theme.edge};"
-            " border-radius: 5px; padding: 3px; outline: none; }"
         )
 
     def enter(self) -> None:
@@ -75,9 +71,9 @@ class AddField(QLineEdit):
         self.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.selectAll()
 
-    def offered(self) -> list[Offer]:
+    def offered(self) -> Sequence[Offer]:
         """What the list shows."""
-        return [self.list.item(row).data(_OFFER) for row in range(self.list.count())]
+        return self.list.offered()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Down and Up walk the offers, Escape goes back to the drawing."""
@@ -86,16 +82,15 @@ class AddField(QLineEdit):
             self._close()
             self.clear()
             self.left.emit()
-        elif key in (Qt.Key.Key_Down, Qt.Key.Key_Up) and self.list.count():
-            step = 1 if key == Qt.Key.Key_Down else -1
-            self.list.setCurrentRow((self.list.currentRow() + step) % self.list.count())
+        elif key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
+            self.list.step(1 if key == Qt.Key.Key_Down else -1)
         else:
             super().keyPressEvent(event)
 
     def event(self, event: QEvent) -> bool:
         """Closes the list when the field loses the keyboard."""
-        if event.type() == QEvent.Type.FocusOut and not self.list.underMouse():
-            self.list.hide()
+        if event.type() == QEvent.Type.FocusOut and self._list is not None and not self._list.underMouse():
+            self._list.hide()
         elif event.type() == QEvent.Type.FocusIn and self.text():
             self._on_edited(self.text())
         elif event.type() == QEvent.Type.ShortcutOverride:
@@ -105,78 +100,25 @@ class AddField(QLineEdit):
 
     def _on_edited(self, text: str) -> None:
         found = offers(text, self._catalogue())
-        self.list.clear()
-        for offer in found:
-            item = QListWidgetItem(f"{offer.label}  {offer.detail}")
-            item.setData(_OFFER, offer)
-            self.list.addItem(item)
-        if not found:
-            self.list.hide()
+        if not found and self._list is None:
             return
-        self.list.setCurrentRow(0)
-        height = _ROW * len(found) + 8
+        self.list.show_offers(found)
         parent = self.parentWidget()
         room = (parent.height() if parent is not None else 0) - self.geometry().bottom() - 12
-        self.list.setGeometry(
-            _PLACE.x(), self.geometry().bottom() + 4, _LIST_WIDTH, max(min(height, room), _ROW + 8)
-        )
-        self.list.raise_()
-        self.list.show()
-
-    def _room(self) -> int:
-        parent = self.parentWidget()
-        return self.height() if parent is None else parent.height()
-
-    def _on_clicked(self, item: QListWidgetItem) -> None:
-        self._choose(item.data(_OFFER))
+        self.list.fit(QPoint(_PLACE.x(), self.geometry().bottom() + 4), room)
 
     def _take(self) -> None:
         if self.list.isHidden() and self.text():
             self._on_edited(self.text())
-        item = self.list.currentItem()
-        if item is not None and self.text():
-            self._choose(item.data(_OFFER))
+        if self.text():
+            self._choose(self.list.offer_of(self.list.currentItem()))
 
-    def _choose(self, offer: Offer) -> None:
-        self._close()
-        self.clear()
-        self.chosen.emit(offer)
+    def _choose(self, offer: Offer | None) -> None:
+        if offer is not None:
+            self._close()
+            self.clear()
+            self.chosen.emit(offer)
 
     def _close(self) -> None:
-        self.list.clear()
-        self.list.hide()
-
-
-class _OfferDelegate(QStyledItemDelegate):
-    """Paints an offer: its name in bold, then a line about it in the softer ink."""
-
-    def __init__(self, theme: Theme, parent: QObject) -> None:
-        super().__init__(parent)
-        self.theme = theme
-
-    def sizeHint(self, _option: QStyleOptionViewItem, _index: object) -> QSize:
-        """One row."""
-        return QSize(_LIST_WIDTH - 20, _ROW)
-
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: object) -> None:
-        """Paint one row."""
-        offer: Offer = index.data(_OFFER)  # type: ignore[attr-defined]
-        rect: QRect = option.rect
-        state: QStyle.StateFlag = option.state
-        painter.save()
-        if state & QStyle.StateFlag.State_Selected:
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(self.theme.brush("selection"))
-            painter.drawRoundedRect(rect, 3, 3)
-        bold, plain = self.theme.font(12, bold=True), self.theme.font(12)
-        inner = rect.adjusted(8, 0, -8, 0)
-        painter.setPen(self.theme.colour("ink"))
-        painter.setFont(bold)
-        painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter, offer.label)
-        inner.setLeft(inner.left() + round(QFontMetricsF(bold).horizontalAdvance(offer.label)) + 10)
-        detail = offer.detail.removeprefix(f"{offer.label} · ")
-        painter.setPen(self.theme.colour("ink" if state & QStyle.StateFlag.State_Selected else "soft"))
-        painter.setFont(plain)
-        elided = QFontMetricsF(plain).elidedText(detail, Qt.TextElideMode.ElideRight, inner.width())
-        painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter, elided)
-        painter.restore()
+        if self._list is not None:
+            self._list.show_offers([])

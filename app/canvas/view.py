@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QDragEnterEvent,
     QDragLeaveEvent,
@@ -46,9 +46,14 @@ _WIRES_FROM = 0.35
 
 
 class SheetView(ZoomView):
-    """The canvas. ``edit_requested`` carries the id of a part or wire whose properties are wanted."""
+    """The canvas.
+
+    ``edit_requested`` carries the id of a part or wire whose properties are wanted; ``seen`` comes once, when
+    the drawing has been painted for the first time.
+    """
 
     edit_requested = Signal(str)
+    seen = Signal()
 
     def __init__(self, scene: SheetScene, parent: QWidget | None = None) -> None:
         super().__init__(scene, parent)
@@ -59,6 +64,7 @@ class SheetView(ZoomView):
         self._hover = HoverRing(scene)
         self._drop = Drop(scene)
         self.is_space_held = False
+        self.is_seen = False
         self.add_field: AddField = AddField(self, scene.theme, lambda: self.document.catalogue)
         self._set_up()
         self.document.changed.connect(self._on_changed)
@@ -71,6 +77,8 @@ class SheetView(ZoomView):
         self._describe()
 
     def _set_up(self) -> None:
+        # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
+        self.setViewport(QWidget())
         self.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
         self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.SmartViewportUpdate)
         # every item sets the pen and brush that it paints with
@@ -342,7 +350,10 @@ class SheetView(ZoomView):
         return telling.tooltip(self.sheet_scene, found, terminal)
 
     def viewportEvent(self, event: QEvent) -> bool:
-        """Tooltips are made when they are asked for."""
+        """Tooltips are made when they are asked for; the first painting is told."""
+        if not self.is_seen and event.type() == QEvent.Type.Paint:
+            self.is_seen = True
+            QTimer.singleShot(0, self.seen.emit)
         if event.type() == QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
             text = self.tooltip_at(event.pos())
             if text and self._gesture is None:

@@ -33,8 +33,8 @@ class ZoomView(QGraphicsView):
             self._show_at(1.0, QPointF(0.0, 0.0))
             return
         left, top, right, bottom = bounds
-        width = max(self.viewport().width() - 2 * _SIDE_ROOM, 50.0)
-        height = max(self.viewport().height() - _TOP_ROOM - _SIDE_ROOM, 50.0)
+        width = max(self.width() - 2 * _SIDE_ROOM, 50.0)
+        height = max(self.height() - _TOP_ROOM - _SIDE_ROOM, 50.0)
         scale = min(width / max(right - left, 1.0), height / max(bottom - top, 1.0), _LARGEST_FIT)
         scale = max(scale, SMALLEST)
         middle = QPointF((left + right) / 2, (top + bottom) / 2 - (_TOP_ROOM - _SIDE_ROOM) / 2 / scale)

@@ -58,6 +58,7 @@ def open_window(qtbot, settings: Settings, tmp_path: Path) -> Iterator[Callable[
         opened.append(window)
         window.show()
         qtbot.waitExposed(window)
+        window.complete()
         return window
 
     yield make

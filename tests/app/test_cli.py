@@ -75,7 +75,9 @@ def test_the_readable_report_names_heaters_and_findings(capsys) -> None:
         (b'{"format": "heaterloom-sheet", "version": 1, "parts": [{"kind": "tube"}]}', "parts[0]"),
     ],
 )
-def test_an_unusable_file_gives_status_two_and_says_why(capsys, tmp_path: Path, content: bytes, words: str) -> None:
+def test_an_unusable_file_gives_status_two_and_says_why(
+    capsys, tmp_path: Path, content: bytes, words: str
+) -> None:
     path = tmp_path / "bad.heaterloom"
     path.write_bytes(content)
     assert main(["check", str(path), "--json"]) == 2
@@ -159,8 +161,7 @@ def test_an_unusable_sheet_at_start_is_told_without_a_window(tmp_path: Path) -> 
 
 def test_a_missing_library_is_answered_with_the_apt_line() -> None:
     done = run(
-        "import sys; sys.modules['PySide6.QtWidgets'] = None; "
-        "from app.main import main; sys.exit(main([]))",
+        "import sys; sys.modules['PySide6.QtWidgets'] = None; from app.main import main; sys.exit(main([]))",
         QT_QPA_PLATFORM="offscreen",
     )
     assert done.returncode == 2

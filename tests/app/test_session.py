@@ -5,13 +5,13 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from core.samples import sample_names
 
 from app.document import Document
 from app.session import CANCEL, DISCARD, SAVE, Session
 from app.settings import Settings
 from core import edits
 from core.catalogue import load_builtin
+from core.samples import sample_names
 from core.sheet import Sheet, Tube
 from core.storage import dump, load
 
@@ -138,5 +138,3 @@ def test_a_missing_file_names_the_samples(session, answers) -> None:
     answers.open_path = "/nowhere/sheet.heaterloom"
     session.open()
     assert sample_names()[0] in answers.told[0]
-
-

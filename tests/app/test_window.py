@@ -42,7 +42,9 @@ def test_at_1280_by_720_the_canvas_keeps_its_share(open_window) -> None:
 
 
 def test_typing_a_tube_and_wiring_it_by_mouse_from_an_empty_sheet(qtbot, open_window) -> None:
-    window = open_window(Sheet(parts=(Battery(id="B1", emf_v=6.3, at=(-200, 0)), Chassis(id="E1", at=(-200, 160)))))
+    window = open_window(
+        Sheet(parts=(Battery(id="B1", emf_v=6.3, at=(-200, 0)), Chassis(id="E1", at=(-200, 160))))
+    )
     view = window.view
     QTest.keyClick(view, Qt.Key.Key_Slash)
     QTest.keyClicks(view.add_field, "EL84")

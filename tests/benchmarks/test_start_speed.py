@@ -29,7 +29,7 @@ OURS = """
 from app.desktop import launch
 application, window = launch(None)
 application.processEvents()
-assert window.is_painted
+assert window.view.is_seen
 values = [item.look.values for item in window.scene.part_items.values()]
 assert window.document.assessment is not None and any(" V" in value or "\\u2009V" in value for value in values)
 """
