@@ -52,6 +52,7 @@ class MainWindow(QMainWindow):
         self.view = SheetView(self.scene, self)
         self._side: SideColumn | None = None
         self._is_complete = False
+        self._wants_style_sheet = False
         self.live = Live(document, self.viewpoint, parent=self)
         self._arrange()
         self._dress()
@@ -93,9 +94,10 @@ class MainWindow(QMainWindow):
         if self._side is None:
             from app.panes.side import SideColumn  # noqa: PLC0415 - the drawing comes first
 
+            self._wants_style_sheet = True
+            self._dress()
             made = SideColumn(self.document, self.selection, self.viewpoint, self.theme, self)
             self._side = made
-            self._dress()
             self.splitter.replaceWidget(1, made).deleteLater()
             made.parts_list.add_requested.connect(self._on_add_requested)
         return self._side
@@ -160,7 +162,8 @@ class MainWindow(QMainWindow):
         if isinstance(application, QApplication):
             application.setPalette(palette(self.theme))
             application.setFont(self.theme.font(12))
-            if self._side is not None:
+            self.menuBar().setFont(self.theme.font(12))
+            if self._wants_style_sheet:
                 application.setStyleSheet(stylesheet(self.theme))
                 self.setWindowIcon(icon("heaterloom", self.theme))
 

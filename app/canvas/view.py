@@ -65,6 +65,8 @@ class SheetView(ZoomView):
         self._drop = Drop(scene)
         self.is_space_held = False
         self.is_seen = False
+        # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
+        self.setViewport(QWidget())
         self.add_field: AddField = AddField(self, scene.theme, lambda: self.document.catalogue)
         self._set_up()
         self.document.changed.connect(self._on_changed)
@@ -77,8 +79,6 @@ class SheetView(ZoomView):
         self._describe()
 
     def _set_up(self) -> None:
-        # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
-        self.setViewport(QWidget())
         self.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
         self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.SmartViewportUpdate)
         # every item sets the pen and brush that it paints with

@@ -31,6 +31,14 @@ def paint_focus_ring(painter: QPainter, rect: QRectF, theme: Theme, radius: floa
     painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), radius, radius)
 
 
+def ground_style(widget: str, theme: Theme) -> str:
+    """A style sheet that gives a kind of view the ground of the panes.
+
+    A palette would not do: a style sheet in force keeps the one it has seen first in a view's viewport.
+    """
+    return f"{widget} {{ background: {theme.chrome}; color: {theme.ink}; border: none; }}"
+
+
 def scroll_bar_style(theme: Theme) -> str:
     """A style sheet for slim scroll bars that keep out of the way of what they scroll."""
     return f"""

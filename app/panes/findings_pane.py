@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from app.document import Document
 from app.panes.card_delegate import CardDelegate
-from app.panes.controls import FlatCombo, scroll_bar_style
+from app.panes.controls import FlatCombo, ground_style, scroll_bar_style
 from app.panes.finding_cards import cards, conditions_in, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.selection import Selection
@@ -128,8 +128,9 @@ class FindingsPane(QWidget):
         self.list.theme = theme
         colours = palette(theme)
         colours.setColor(colours.ColorRole.Base, theme.colour("chrome"))
+        self.list.setStyleSheet(ground_style("QListView", theme) + scroll_bar_style(theme))
+        # after the style sheet, which would bring back the palette it has seen first
         self.list.setPalette(colours)
-        self.list.setStyleSheet(scroll_bar_style(theme))
         self.summary.setFont(theme.font(12))
         self.filter.set_theme(theme)
         self.list.scheduleDelayedItemsLayout()

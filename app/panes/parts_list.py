@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.panes.controls import scroll_bar_style
+from app.panes.controls import ground_style, scroll_bar_style
 from app.panes.stock import Offer, shelves
 from app.theme import Theme, palette
 from core.catalogue import Catalogue
@@ -184,9 +184,12 @@ class PartsList(QWidget):
         """Take another look."""
         colours = palette(theme)
         colours.setColor(QPalette.ColorRole.Base, theme.colour("chrome"))
-        self.view.setPalette(colours)
         self.view.setFont(theme.font(12))
-        self.view.setStyleSheet(f"QTreeView::item {{ height: 22px; }} {scroll_bar_style(theme)}")
+        self.view.setStyleSheet(
+            ground_style("QTreeView", theme) + "QTreeView::item { height: 22px; }" + scroll_bar_style(theme)
+        )
+        # after the style sheet, which would bring back the palette it has seen first
+        self.view.setPalette(colours)
         self.filter.setFont(theme.font(12))
         self.filter.setStyleSheet(
             f"QLineEdit {{ background: {theme.surface}; color: {theme.ink}; border: 1px solid {theme.edge};"

@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.panes.controls import scroll_bar_style
+from app.panes.controls import ground_style, scroll_bar_style
 from app.panes.marks import paint_state
 from app.panes.models import OWNER_ROLE, SAMPLE_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
 from app.theme import Theme, palette
@@ -140,9 +140,10 @@ class RowView(QTableView):
         self.delegate.theme = theme
         colours = palette(theme)
         colours.setColor(QPalette.ColorRole.Base, theme.colour("chrome"))
-        self.setPalette(colours)
         self.setFont(theme.font(12))
-        self.setStyleSheet(scroll_bar_style(theme))
+        self.setStyleSheet(ground_style("QTableView", theme) + scroll_bar_style(theme))
+        # after the style sheet, which would bring back the palette it has seen first
+        self.setPalette(colours)
         self.horizontalHeader().setFont(theme.font(11))
         self.horizontalHeader().setStyleSheet(
             f"QHeaderView {{ background: {theme.chrome}; }}"

@@ -34,6 +34,12 @@ def test_the_first_sample_is_solved_and_fits_when_the_window_is_up(open_window) 
     assert window.scene.part_items[first_tube(FIRST)].look.values
 
 
+def test_the_add_field_lies_over_the_drawing(open_window) -> None:
+    window = open_window(FIRST)
+    field = window.view.add_field
+    assert window.view.childAt(field.geometry().center()) is field
+
+
 def test_at_1280_by_720_the_canvas_keeps_its_share(open_window) -> None:
     window = open_window(FIRST)
     window.resize(1280, 720)
