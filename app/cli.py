@@ -8,10 +8,9 @@ import os
 import sys
 from pathlib import Path
 
-from core.samples import sample_bytes, sample_names
-
 from app.sources import SourceError, load_catalogue, open_sheet
 from core.errors import HeaterloomError
+from core.samples import sample_bytes, sample_names
 
 COMMANDS = ("check", "picture", "samples")
 

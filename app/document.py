@@ -8,10 +8,11 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from app.commands import SheetCommand
-from core.catalogue import Catalogue
+from core.catalogue import Catalogue, load_builtin
 from core.checks import find_problems
 from core.edits import Change, change_between
 from core.errors import EditError
+from core.own_types import with_own_types
 from core.results import Assessment
 from core.sheet import Sheet
 
@@ -32,7 +33,7 @@ class Document(QObject):
         self.undo_stack = QUndoStack(self)
         self.undo_stack.setUndoLimit(500)
         self._sheet = sheet
-        self._builtin = catalogue
+        self._base = catalogue
         self._catalogue = catalogue.with_types(sheet.types)
         self._assessment: Assessment | None = None
 
@@ -73,11 +74,15 @@ class Document(QObject):
             self.undo_stack.push(SheetCommand(self, text, before, after, merge_key))
         return change
 
+    def to_save(self) -> Sheet:
+        """The sheet as it goes into a file: with the types it uses that are not built in."""
+        return with_own_types(self._sheet, self._catalogue, load_builtin())
+
     def open(self, sheet: Sheet) -> None:
         """Show another sheet; the history starts afresh."""
         self.undo_stack.clear()
         self._sheet = sheet
-        self._catalogue = self._builtin.with_types(sheet.types)
+        self._catalogue = self._base.with_types(sheet.types)
         self._assessment = None
         self.replaced.emit()
 
@@ -85,7 +90,7 @@ class Document(QObject):
         """Make ``sheet`` the present one; called by the undo commands only."""
         change = change_between(self._sheet, sheet)
         if sheet.types != self._sheet.types:
-            self._catalogue = self._builtin.with_types(sheet.types)
+            self._catalogue = self._base.with_types(sheet.types)
         self._sheet = sheet
         if not change.is_empty:
             self.changed.emit(change)

@@ -122,7 +122,7 @@ class Session(QObject):
 
     def _write(self, path: Path) -> bool:
         try:
-            write_atomically(path, dump(self._document.sheet))
+            write_atomically(path, dump(self._document.to_save()))
         except HeaterloomError as error:
             self._asker.tell(self.tr("The sheet is not saved."), str(error))
             return False

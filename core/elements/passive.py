@@ -19,12 +19,21 @@ def resistor_branches(part: Resistor, _context: Context) -> tuple[Branch, ...]:
     return _two_terminal(part.id, Resistive(part.ohm))
 
 
+# Beyond its ends the fuse table (Littelfuse 213, 0.2 to 3.15 A) is continued with the cold drop at rated current
+# of its first and last link: an estimate.
+SMALL_FUSE_V, LARGE_FUSE_V = 0.32, 0.073
+SMALL_FUSE_A = 0.2
+
+
 def fuse_ohm(part: Fuse, context: Context) -> float:
-    """Cold resistance of a fuse in ohms: as given, or the catalogue's for its rating."""
+    """Cold resistance of a fuse in ohms: as given, the catalogue's for its rating, or an estimate beyond it."""
     if part.cold_ohm is not None:
         return part.cold_ohm
-    fuse_type = context.catalogue.fuse(part.rated_a, part.speed)
-    return fuse_type.cold_ohm if fuse_type else 0.0
+    catalogue = context.catalogue
+    fuse_type = catalogue.fuse(part.rated_a, part.speed) or catalogue.fuse(part.rated_a)
+    if fuse_type is not None:
+        return fuse_type.cold_ohm
+    return (SMALL_FUSE_V if part.rated_a < SMALL_FUSE_A else LARGE_FUSE_V) / part.rated_a
 
 
 def fuse_branches(part: Fuse, context: Context) -> tuple[Branch, ...]:

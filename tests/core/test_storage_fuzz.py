@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from core.errors import SheetError
+from core.samples import sample_bytes, sample_names
 from core.storage import dump, load
 
 DATA = Path(__file__).parents[1] / "data"
@@ -20,6 +21,7 @@ ROUNDS = int(os.environ.get("HEATERLOOM_FUZZ", "20000"))
 
 SAMPLES = (
     (DATA / "sheet_v1.heaterloom").read_bytes(),
+    *(sample_bytes(name) for name in sample_names()),
     b'{"format":"heaterloom-sheet","version":1,"title":"\xc3\xa4\\u00e4","types":[{"designation":"X","sections":'
     b'[{"pins":["4","5"],"rated_v":6.3,"rated_a":0.3}]}],"parts":[{"id":"K1","kind":"relay","coil_v":12,'
     b'"coil_ohm":400,"turn":90},{"id":"U1","kind":"dc_supply","set_v":6.3,"limit_a":1,"overload":"hiccup"},'
