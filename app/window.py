@@ -16,6 +16,7 @@ from app.canvas.scene import SheetScene
 from app.canvas.view import SheetView
 from app.dialogs import Dialogs
 from app.document import Document
+from app.guard import guarded
 from app.live import Live
 from app.menus import Menus
 from app.panes.conditions_strip import ConditionsStrip
@@ -34,6 +35,7 @@ SIZE = (1280, 720)
 CANVAS_SHARE = 0.64
 
 
+@guarded
 class MainWindow(QMainWindow):
     """Canvas in the middle, the conditions strip above it, the panes to the right."""
 

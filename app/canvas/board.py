@@ -135,7 +135,9 @@ class Board:
         """A free place (its top left corner) for a wire's text beside its longest piece, or None."""
         self._texts.drop(wire_id)
         line = self.trunks.get(wire_id) or self.routes[wire_id]
-        longest = max(tracks_of(line), key=lambda track: track.high - track.low)
+        longest = max(tracks_of(line), key=lambda track: track.high - track.low, default=None)
+        if longest is None:
+            return None  # both ends lie on the same spot
         for rect in _text_places(longest, width, height, 6.0 if wire_id in self.trunks else 3.0):
             if self._is_free(rect):
                 self._texts.put(wire_id, (rect,))

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.canvas.adding import Offer
+from app.guard import guarded
 from app.theme import Theme
 
 WIDTH, ROW = 380, 26
@@ -73,6 +74,7 @@ class OfferList(QListWidget):
             self.setCurrentRow((self.currentRow() + by) % self.count())
 
 
+@guarded
 class _OfferDelegate(QStyledItemDelegate):
     """Paints an offer: its name in bold, then a line about it in the softer ink."""
 

@@ -10,6 +10,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from app.canvas.adding import Offer, offers
+from app.guard import guarded
 from app.theme import Theme
 from core.catalogue import Catalogue
 
@@ -20,6 +21,7 @@ _WIDTH, _HEIGHT = 230, 30
 _PLACE = QPoint(16, 14)
 
 
+@guarded
 class AddField(QLineEdit):
     """Offers what a text may mean in a list below; ``chosen`` carries the offer that Enter took."""
 

@@ -19,6 +19,7 @@ from app.canvas import operations, symbols
 from app.canvas.items import PREVIEW_LAYER
 from app.canvas.look import PartLook
 from app.canvas.routing import CLEAR, Point, Port, Route
+from app.guard import guarded
 from app.theme import Theme
 from core.catalogue import Catalogue
 from core.sheet import AnyPart
@@ -154,6 +155,7 @@ class GhostPreview:
         self._scene.removeItem(self._item)
 
 
+@guarded
 class DropPreview(QGraphicsItem):
     """A part that hangs on the pointer before it is dropped."""
 

@@ -35,6 +35,7 @@ from app.canvas.preview import HoverRing
 from app.canvas.routing import Point, grown
 from app.canvas.scene import SheetScene
 from app.canvas.zoom import ZoomView
+from app.guard import guarded
 from app.selection import Selection
 from app.theme import Theme
 from core.edits import Change
@@ -45,6 +46,7 @@ _LARGEST_PICK = 9.0  # the same in sheet units, so that small sockets can still 
 _WIRES_FROM = 0.35
 
 
+@guarded
 class SheetView(ZoomView):
     """The canvas.
 

@@ -11,6 +11,7 @@ from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QPointF,
 from PySide6.QtGui import QColor, QFont, QPainter, QTextLayout, QTextOption
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from app.guard import guarded
 from app.panes.controls import paint_focus_ring
 from app.panes.finding_cards import Card
 from app.panes.findings_model import CARD_ROLE
@@ -37,6 +38,7 @@ class _Laid:
     height: int
 
 
+@guarded
 class CardDelegate(QStyledItemDelegate):
     """Lays cards out once for each width, and paints them."""
 

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from app.document import Document
+from app.guard import guarded
 from app.panes.controls import Switch, TextButton
 from app.panes.finding_cards import counts_text
 from app.panes.mains_slider import MainsSlider, volts_text
@@ -20,6 +21,7 @@ HEIGHT = 60
 _COLD, _HOT = 0, 1
 
 
+@guarded
 class MainsControl(QWidget):
     """The slider with its three stops below as buttons: low, nominal and high mains."""
 
@@ -74,6 +76,7 @@ class MainsControl(QWidget):
             button.setGeometry(round(left), 35, size.width(), size.height())
 
 
+@guarded
 class ConditionsStrip(QWidget):
     """Shows and sets which condition is on show. What it alters is the viewpoint, and the sheet's title."""
 

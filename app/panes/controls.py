@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.guard import guarded
 from app.theme import Theme
 
 _KEYBOARD = (
@@ -53,6 +54,7 @@ def scroll_bar_style(theme: Theme) -> str:
     """
 
 
+@guarded
 class _Themed(QAbstractButton):
     """A button that paints itself and shows its focus ring only to those who use the keyboard."""
 
@@ -91,6 +93,7 @@ class _Themed(QAbstractButton):
         return self._ring and self.hasFocus()
 
 
+@guarded
 class TextButton(_Themed):
     """A button that is only its text, underlined under the pointer; checked, it is in ink and bold."""
 
@@ -119,6 +122,7 @@ class TextButton(_Themed):
         painter.end()
 
 
+@guarded
 class _Segment(_Themed):
     def __init__(self, text: str, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(text, theme, 12, parent)
@@ -181,6 +185,7 @@ class Switch(QWidget):
             button.set_theme(theme)
 
 
+@guarded
 class FlatCombo(QComboBox):
     """A choice in the look of the fields: a plain frame, the text, and a small arrow."""
 
@@ -231,6 +236,7 @@ class FlatCombo(QComboBox):
         painter.end()
 
 
+@guarded
 class FlatTabs(QTabBar):
     """Tabs that are words over a line; the current one is bold and carries a stroke of accent."""
 

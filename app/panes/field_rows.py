@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.guard import guarded
 from app.panes.controls import FlatCombo
 from app.panes.fields import Field
 from app.panes.marks import SeverityMark
@@ -50,6 +51,7 @@ class TypeCompleter(QCompleter):
         return self._names.stringList()
 
 
+@guarded
 class FieldRow(QWidget):
     """One field. ``committed`` carries the field's name and the input once the user is done with it.
 

@@ -6,12 +6,14 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from app.guard import guarded
 from app.panes.finding_cards import Card, severity_word
 
 CARD_ROLE = Qt.ItemDataRole.UserRole + 1
 AnyIndex = QModelIndex | QPersistentModelIndex
 
 
+@guarded
 class FindingsModel(QAbstractListModel):
     """One row a card; everything a screen reader needs stands in the accessible roles."""
 

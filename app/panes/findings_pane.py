@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.document import Document
+from app.guard import guarded
 from app.panes.card_delegate import CardDelegate
 from app.panes.controls import FlatCombo, ground_style, scroll_bar_style
 from app.panes.finding_cards import cards, conditions_in, counts_text
@@ -26,6 +27,7 @@ from app.theme import Theme, palette
 _ALL = "all conditions"
 
 
+@guarded
 class CardList(QListView):
     """The list of cards. ``chosen`` comes for a click, Return, or a move with the arrow keys."""
 

@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QWheelEvent
 from PySide6.QtWidgets import QSizePolicy, QSlider, QWidget
 
+from app.guard import guarded
 from app.panes.controls import paint_focus_ring
 from app.panes.figures import exact_text
 from app.theme import Theme
@@ -24,6 +25,7 @@ def volts_text(volts: float) -> str:
     return exact_text(round(volts, 1), Dimension.VOLTS)
 
 
+@guarded
 class MainsSlider(QSlider):
     """Chooses mains volts within the sheet's band: dragged in whole volts, held at low, nominal and high.
 

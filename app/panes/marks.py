@@ -11,6 +11,7 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.canvas.look import State
+from app.guard import guarded
 from app.theme import Theme
 from core.results import Severity
 
@@ -62,6 +63,7 @@ def _ring(painter: QPainter, centre: QPointF, half: float, role: str, theme: The
     painter.drawEllipse(centre, half - 1.2, half - 1.2)
 
 
+@guarded
 class SeverityMark(QWidget):
     """The mark of a severity as a small widget, to stand before a line of text."""
 

@@ -18,6 +18,7 @@ from PySide6.QtCore import (
 )
 
 from app.canvas.look import State
+from app.guard import guarded
 from core.errors import HeaterloomError
 
 OWNER_ROLE = Qt.ItemDataRole.UserRole + 1
@@ -65,6 +66,7 @@ class Column:
         return self.long_name or self.title
 
 
+@guarded
 class RowsModel(QAbstractTableModel):
     """Shows rows. Edits go to the column's ``edit(owner, text)``; one that raises leaves all as it was.
 

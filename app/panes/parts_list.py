@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.guard import guarded
 from app.panes.controls import ground_style, scroll_bar_style
 from app.panes.stock import Offer, shelves
 from app.theme import Theme, palette
@@ -113,6 +114,7 @@ class StockFilter(QSortFilterProxyModel):
         return all(word in found_by for word in self._words)
 
 
+@guarded
 class StockView(QTreeView):
     """The tree. ``taken`` comes for a double click or Return on an offer."""
 

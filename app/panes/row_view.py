@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.guard import guarded
 from app.panes.controls import ground_style, scroll_bar_style
 from app.panes.marks import paint_state
 from app.panes.models import OWNER_ROLE, SAMPLE_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
@@ -36,6 +37,7 @@ _PAD = 3
 AnyIndex = QModelIndex | QPersistentModelIndex
 
 
+@guarded
 class RowDelegate(QStyledItemDelegate):
     """Paints one cell; where a cell has a state it is a shape."""
 
@@ -85,6 +87,7 @@ class RowDelegate(QStyledItemDelegate):
         return editor
 
 
+@guarded
 class RowView(QTableView):
     """Shows a table of rows.
 

@@ -14,12 +14,14 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QLineEdit, QSizePolicy, QWidget
 
+from app.guard import guarded
 from app.panes.controls import paint_focus_ring
 from app.theme import Theme
 
 _HEIGHT = 22
 
 
+@guarded
 class _TitleEditor(QLineEdit):
     """A line that keeps Return to itself, so that the title behind it does not open for editing again."""
 
@@ -29,6 +31,7 @@ class _TitleEditor(QLineEdit):
             event.accept()
 
 
+@guarded
 class TitleLine(QWidget):
     """Shows a title in bold; a double click, Return or F2 opens it for editing, Escape gives it back.
 
