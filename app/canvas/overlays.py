@@ -41,7 +41,6 @@ class AddField(QLineEdit):
         self._theme = theme
         self._list: OfferList | None = None
         self.textEdited.connect(self._on_edited)
-        self.returnPressed.connect(self._take)
         self.setGeometry(QRect(_PLACE, QSize(_WIDTH, _HEIGHT)))
         self.set_theme(theme)
 
@@ -86,6 +85,9 @@ class AddField(QLineEdit):
             self.left.emit()
         elif key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
             self.list.step(1 if key == Qt.Key.Key_Down else -1)
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            # a line edit would pass the key on, and the drawing would take it for a wish to edit
+            self._take()
         else:
             super().keyPressEvent(event)
 
@@ -119,6 +121,7 @@ class AddField(QLineEdit):
         if offer is not None:
             self._close()
             self.clear()
+            self.left.emit()
             self.chosen.emit(offer)
 
     def _close(self) -> None:

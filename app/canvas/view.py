@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QDragEnterEvent,
@@ -43,6 +45,7 @@ from core.sheet import split_terminal
 
 _PICK = 8.0  # screen pixels around a terminal from which a wire is drawn
 _LARGEST_PICK = 9.0  # the same in sheet units, so that small sockets can still be dragged
+_PITCH = 200.0  # from socket to socket along a row: room for a label and its figures
 _WIRES_FROM = 0.35
 
 
@@ -313,6 +316,7 @@ class SheetView(ZoomView):
 
     def _on_changed(self, change: Change) -> None:
         self.cancel_gesture()
+        self._hover.remove()
         sheet = self.document.sheet
         wires = [sheet.wire_by_id[wire_id] for wire_id in change.wires if wire_id in sheet.wire_by_id]
         if len(wires) == 1:
@@ -333,10 +337,23 @@ class SheetView(ZoomView):
         place = place_of(part, self.document.catalogue, self.sheet_scene.theme)
         room = [grown(rect, 8.0) for rect in (place.body, place.label)]
         middle = self.mapToScene(self.viewport().rect().center())
-        for at in operations.spiral((middle.x(), middle.y())):
+        for at in (*self._places_beside(), *operations.spiral((middle.x(), middle.y()))):
             if all(self.sheet_scene.layout_.is_free(operations.around(rect, at)) for rect in room):
                 return at
         return operations.snapped(middle.x(), middle.y())
+
+    def _places_beside(self) -> Iterator[Point]:
+        """Places to the right of the selected part, then in the row below, as far as the view shows them."""
+        parts = [part for part in self.document.sheet.parts if part.id in self.selection.ids]
+        if len(parts) == 1:
+            (x, y), seen = parts[0].at, self.mapToScene(self.viewport().rect()).boundingRect()
+            room = seen.adjusted(_PITCH / 3, _PITCH / 3, -_PITCH / 2, -_PITCH / 2)
+            leftmost = max(min(part.at[0] for part in self.document.sheet.parts), room.left())
+            rows = ((x + _PITCH, y), (leftmost, y + _PITCH))
+            for left, level in rows:
+                while room.contains(left, level):
+                    yield operations.snapped(left, level)
+                    left += _PITCH  # noqa: PLW2901
 
     def _describe(self, _: object = None) -> None:
         """Tell a screen reader what is selected."""

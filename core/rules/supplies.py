@@ -16,6 +16,7 @@ FULL_PCT = 100.0
 MARGIN_PCT = 80.0
 SHORT_PCT = 500.0
 LIGHT_PCT = 50.0
+IDLE_PCT = 0.1  # nothing is wired to it yet: that is an open end
 LIGHT_OVER_PCT = 5.0
 
 
@@ -129,7 +130,7 @@ def supply_light_load(case: Case) -> Iterator[Finding]:
         elif isinstance(part, Winding):
             load = at_work.load_pct or 0.0
             over = (at_work.v / part.rated_v - 1) * 100
-            if load < LIGHT_PCT and over > LIGHT_OVER_PCT + ROUNDING:
+            if IDLE_PCT < load < LIGHT_PCT and over > LIGHT_OVER_PCT + ROUNDING:
                 yield _light_winding(case, part, at_work, over, load)
 
 

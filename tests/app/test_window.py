@@ -58,6 +58,7 @@ def test_typing_a_tube_and_wiring_it_by_mouse_from_an_empty_sheet(qtbot, open_wi
     tube = window.document.sheet.parts[-1]
     assert isinstance(tube, Tube)
     assert window.document.undo_stack.undoText() == "Add EL84"
+    assert window.focusWidget() is view, "Enter ends with the field"
     drag(window, "B1.+", f"{tube.id}.4")
     drag(window, "B1.-", f"{tube.id}.5")
     assert {(w.start, w.end) for w in window.document.sheet.wires} == {
