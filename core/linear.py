@@ -40,8 +40,9 @@ def stamp(u: Indices, v: Indices, width: int) -> tuple[Indices, Array]:
 class LinearSystem:
     """Equations of ``width - 1`` unknowns; the last row and column belong to the reference and are left out.
 
-    ``constant_places`` with ``constant_values`` ``(k,)`` never change and are those of all ``items`` of the batch;
-    ``varying_places`` get new values at every :meth:`solve`. Places are flat indices into a square of side ``width``.
+    ``constant_places`` with ``constant_values`` never change: ``(k,)`` where they are those of all ``items`` of the
+    batch, ``(b, k)`` where each has its own. ``varying_places`` get new values at every :meth:`solve`. Places are
+    flat indices into a square of side ``width``.
     """
 
     width: int
@@ -54,8 +55,8 @@ class LinearSystem:
         self.is_dense = self.width - 1 <= DENSE_LIMIT
         if self.is_dense:
             square = self.width**2
-            self._constant = np.zeros(square)
-            np.add.at(self._constant, self.constant_places, self.constant_values)
+            self._constant = np.zeros((*self.constant_values.shape[:-1], square))
+            np.add.at(self._constant.T, self.constant_places, self.constant_values.T)
             self._varying = (self.varying_places + square * np.arange(self.items)[:, None]).ravel()
 
     def solve(self, varying: Array, right: Array) -> Array:
@@ -75,8 +76,9 @@ class LinearSystem:
             square = matrix.reshape(self.items, self.width, self.width)[:, :-1, :-1]
             answer[:, :-1] = np.linalg.solve(square, right[:, :-1])
         else:
+            constant = np.broadcast_to(self.constant_values, (self.items, len(self.constant_places)))
             for item in range(self.items):
-                values = np.concatenate((self.constant_values, varying[item]))
+                values = np.concatenate((constant[item], varying[item]))
                 answer[item, :-1] = self._solve_sparse(values, right[item, :-1])
         if not np.isfinite(answer).all():
             raise np.linalg.LinAlgError("the system is singular")

@@ -131,4 +131,4 @@ def _figures(volts: float, amps: float, watts: float) -> str:
         (amps, Dimension.AMPS),
         (watts, Dimension.WATTS),
     )
-    return "  ".join(format_quantity(value, name, digits=4) for value, name in parts)
+    return "  ".join(format_quantity(_round(value), name, digits=4) for value, name in parts)

@@ -119,7 +119,7 @@ class _Stepper:
         self.mixed = network.has_ac and network.has_dc
         self.may_use_tangents = self.hot & (not self.mixed)
         self.soft_emf = self._emf(network.ac_per_mains, network.dc_v, mains_v)
-        self.soft_siemens = network.siemens[len(network.linear) - self.soft_emf.shape[1] :]
+        self.soft_siemens = network.siemens[..., len(network.linear) - self.soft_emf.shape[1] :]
         self.injected = self._inject_soft()
         self.system = self._constant_part()
         heaters = network.heaters
@@ -158,7 +158,7 @@ class _Stepper:
         """The part of the equations that no step changes."""
         net = self.network
         places, signs = stamp(net.linear.u, net.linear.v, self.width)
-        values = np.concatenate((net.siemens,) * 4) * signs
+        values = np.concatenate((net.siemens,) * 4, axis=-1) * signs
         varying, self.hot_signs = stamp(net.hot.u, net.hot.v, self.width)
         if len(net.extra):
             unknown = net.first_extra + np.arange(len(net.extra))
@@ -166,7 +166,8 @@ class _Stepper:
             places = np.concatenate(
                 (places, net.extra.u * self.width + unknown, net.extra.v * self.width + unknown)
             )
-            values = np.concatenate((values, np.ones(len(unknown)), -np.ones(len(unknown))))
+            ones = np.ones((*values.shape[:-1], len(unknown)))
+            values = np.concatenate((values, ones, -ones), axis=-1)
             varying = np.concatenate((varying, rows + net.extra.u, rows + net.extra.v, rows + unknown))
         return LinearSystem(self.width, self.items, places, values, varying)
 
@@ -174,7 +175,7 @@ class _Stepper:
         """Currents that sources with resistance push into their upper nodes, ``(b, width, c)``."""
         net = self.network
         soft = slice(len(net.linear) - self.soft_emf.shape[1], None)
-        pushed = self.soft_emf * self.soft_siemens[:, None]
+        pushed = self.soft_emf * self.soft_siemens[..., None]
         return scatter(net.linear.u[soft], pushed, self.width) - scatter(
             net.linear.v[soft], pushed, self.width
         )
@@ -318,7 +319,7 @@ class _Stepper:
         count = self.soft_emf.shape[1]
         if count:
             across[:, -count:] -= self.soft_emf
-        currents[:, net.linear.at] = across * net.siemens[:, None]
+        currents[:, net.linear.at] = across * net.siemens[..., None]
         if len(net.hot):
             hot_v = potentials[:, net.hot.u] - potentials[:, net.hot.v]
             currents[:, net.hot.at] = hot_v / state.heater_ohm[..., None]

@@ -9,7 +9,7 @@ by a large conductance.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -52,9 +52,10 @@ class Ends:
 class Network:
     """An island ready to be solved. ``size`` counts the unknowns and is also the index of the reference.
 
-    ``linear`` have conductances ``siemens``; of these the last ``len(ac_per_mains)`` also have an EMF.
-    ``extra`` are the branches with a current unknown, in the order stiff sources, thermistors, diodes;
-    ``first_extra`` is the index of the first such unknown. ``ideal`` are the merged connections.
+    ``linear`` have conductances ``siemens``, ``(k,)`` or a row for each variation; of these the last
+    ``len(ac_per_mains)`` also have an EMF. ``extra`` are the branches with a current unknown, in the order stiff
+    sources, thermistors, diodes; ``first_extra`` is the index of the first such unknown. ``ideal`` are the merged
+    connections.
     """
 
     branches: tuple[Branch, ...]
@@ -140,6 +141,22 @@ def _number_nodes(
     chassis = piece_of[node_of[GROUND]]
     grounded = frozenset(t for t in island.terminals if piece_of[node_of[t]] == chassis)
     return terminals, count, grounded
+
+
+def varied(network: Network, ohm_factor: Array | None = None, heater_factor: Array | None = None) -> Network:
+    """A batch of variations of a network, for :func:`core.steady.solve` with as many conditions.
+
+    ``ohm_factor`` ``(b, linear)`` multiplies the resistances of ``network.linear``, ``heater_factor``
+    ``(b, heaters)`` the rated currents of ``network.hot``.
+    """
+    siemens, heaters = network.siemens, network.heaters
+    if ohm_factor is not None:
+        siemens = siemens / ohm_factor
+    if heater_factor is not None:
+        heaters = replace(
+            heaters, rated_w=heaters.rated_w * heater_factor, cold_ohm=heaters.cold_ohm / heater_factor
+        )
+    return replace(network, siemens=siemens, heaters=heaters)
 
 
 class _Sorted:
