@@ -17,7 +17,7 @@ from app.canvas.pairs import waves
 from app.canvas.routing import Point, Route
 from app.theme import Theme
 from core.catalogue import Catalogue
-from core.sheet import Wire
+from core.sheet import Tube, Wire
 
 PART_LAYER, WIRE_LAYER, DOT_LAYER, PREVIEW_LAYER = 0.0, 1.0, 2.0, 10.0
 TEXT_PX = 11.0
@@ -47,14 +47,26 @@ class PartItem(QGraphicsItem):
         self.place = place
         self.catalogue = catalogue
         self.theme = theme
-        self.look = PartLook()
+        self._look = PartLook()
         self.is_selected = False
+        self._far: symbols.FarTube | None = None  # kept, as hundreds may be painted at once
         self._bounds = QRectF()
         self.setZValue(PART_LAYER)
         self.show_place(place, catalogue)
 
+    @property
+    def look(self) -> PartLook:
+        """What the answers say about the part."""
+        return self._look
+
+    @look.setter
+    def look(self, look: PartLook) -> None:
+        self._look = look
+        self._far = None
+
     def show_place(self, place: Place, catalogue: Catalogue) -> None:
         """Show a part at a place, which may be another part or place than before."""
+        self._far = None
         if place.body != self.place.body or place.label != self.place.label or self._bounds.isNull():
             self.prepareGeometryChange()
             self._bounds = _bounds_of(place)
@@ -81,6 +93,11 @@ class PartItem(QGraphicsItem):
             scale = painter.worldTransform().m11()
             if self.is_selected:
                 self._paint_halo(painter, scale)
+            elif scale < symbols.DETAIL_FROM and isinstance(self.place.part, Tube):
+                if self._far is None:
+                    self._far = symbols.far_tube(self.place.part, self.catalogue, self._look, self.theme)
+                symbols.paint_far(painter, self._far)
+                return
             symbols.paint_part(painter, self.place.part, self.catalogue, self.look, self.theme, scale)
         except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             _paint_failure(painter, self._bounds, self.theme, self.place.part.id)

@@ -6,9 +6,10 @@ Coordinates are relative to the part's place, its turn applied, y down; text is 
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import NamedTuple
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtGui import QBrush, QPainter, QPainterPath, QPen
 
 from app.canvas.look import PartLook
 from app.canvas.symbols import passives, supplies
@@ -137,12 +138,29 @@ def _paint_tube(
     if scale >= DETAIL_FROM:
         paint_socket(painter, part, kind, look, theme, scale)
         return
-    warmest = max(look.kelvin.values(), default=0.0)
+    paint_far(painter, far_tube(part, catalogue, look, theme))
+
+
+class FarTube(NamedTuple):
+    """A tube as it is seen from afar: the outline of its socket in the colour of its heater."""
+
+    pen: QPen
+    brush: QBrush
+    outline: QPainterPath
+
+
+def far_tube(part: Tube, catalogue: TypeSource, look: PartLook, theme: Theme) -> FarTube:
+    """What is painted of a tube below ``DETAIL_FROM``; worth keeping where there are hundreds."""
     pen = QPen(theme.pen("ink", theme.halo_width))
-    pen.setColor(glow(warmest, theme))
-    painter.setPen(pen)
-    painter.setBrush(theme.brush("surface"))
-    painter.drawPath(outline(socket_of(kind)))
+    pen.setColor(glow(max(look.kelvin.values(), default=0.0), theme))
+    return FarTube(pen, theme.brush("surface"), outline(socket_of(catalogue.tube(part.type))))
+
+
+def paint_far(painter: QPainter, far: FarTube) -> None:
+    """Paint a tube as it is seen from afar."""
+    painter.setPen(far.pen)
+    painter.setBrush(far.brush)
+    painter.drawPath(far.outline)
 
 
 def _paint_other(painter: QPainter, part: AnyPart, look: PartLook, theme: Theme, scale: float) -> None:
