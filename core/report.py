@@ -119,10 +119,23 @@ def report_lines(assessment: Assessment) -> Iterator[str]:
     yield ""
     if not assessment.findings:
         yield "No findings."
-    for finding in assessment.findings:
-        when = f" at {finding.condition}" if finding.condition else ""
-        yield f"{finding.severity}: {finding.rule}: {finding.title}{when}"
-        yield f"    {finding.says} {finding.mend}"
+    for alike in _alike(assessment.findings):
+        worst = max(alike, key=_excess)
+        when = " at " + ", ".join(f.condition for f in alike if f.condition) if worst.condition else ""
+        yield f"{worst.severity}: {worst.rule}: {worst.title}{when}"
+        yield f"    {worst.says} {worst.mend}"
+
+
+def _alike(findings: tuple[Finding, ...]) -> list[list[Finding]]:
+    """Findings of one rule about the same parts, which differ by their condition only."""
+    groups: dict[tuple[str, str, tuple[str, ...]], list[Finding]] = {}
+    for finding in findings:
+        groups.setdefault((finding.rule, str(finding.title), finding.where), []).append(finding)
+    return list(groups.values())
+
+
+def _excess(finding: Finding) -> float:
+    return abs((finding.value or 0.0) - (finding.limit or 0.0))
 
 
 def _figures(volts: float, amps: float, watts: float) -> str:

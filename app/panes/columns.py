@@ -61,6 +61,16 @@ def supply_columns() -> tuple[Column, ...]:
     )
 
 
+def pin_columns() -> tuple[Column, ...]:
+    """The columns of the pin table."""
+    return (
+        Column(translate("tables", "part")),
+        Column(translate("tables", "pin")),
+        _volts(translate("tables", "volts above the reference, rms for AC")),
+        _figures(translate("tables", "DC volts"), translate("tables", "DC volts above the chassis"), "101.0"),
+    )
+
+
 class CellEdits:
     """What an edit of a table cell does to the sheet; each raises where it cannot be done."""
 

@@ -23,9 +23,10 @@ from app.panes.models import Cell, Row, SortKey
 from app.panes.words import gauge_text, kind_word, length_text, rating_text
 from core.catalogue import Catalogue
 from core.results import Assessment, HeaterPoint, OperatingPoint
-from core.sheet import AnyPart, Lamp, Sheet, Tube
+from core.sheet import AnyPart, Lamp, Sheet, Tube, split_terminal
 from core.units import format_number
 
+_PLACES = ("chassis", "joint")  # parts that are no more than one place in the circuit
 SUPPLY_KINDS = ("winding", "dc_supply", "battery", "mains_feed", "rectified_supply")
 
 STATE_ORDER: tuple[State, ...] = ("over", "under", "cold", "ok", "none", "stale")
@@ -131,6 +132,32 @@ def supply_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
             )
         rows.append(Row(part.id, part.id, (*head, *cells)))
     return tuple(rows)
+
+
+def pin_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
+    """One row for each terminal that a wire ends on: part, terminal, volts, and DC volts above the chassis."""
+    wired: dict[str, dict[str, None]] = {part.id: {} for part in sheet.parts if part.kind not in _PLACES}
+    for wire in sheet.wires:
+        for terminal in (wire.start, wire.end):
+            part_id, name = split_terminal(terminal)
+            if part_id in wired:
+                wired[part_id][name] = None
+    rows = []
+    for part_id, names in wired.items():
+        for name in sorted(names, key=natural):
+            terminal = f"{part_id}.{name}"
+            cells = _pending(2) if point is None else _pin_cells(terminal, point)
+            rows.append(Row(terminal, part_id, (text_cell(part_id), text_cell(name), *cells)))
+    return tuple(rows)
+
+
+def _pin_cells(terminal: str, point: OperatingPoint) -> tuple[Cell, Cell]:
+    volts, lift = point.nodes.get(terminal), point.bias.get(terminal)
+    size = abs(volts) if isinstance(volts, complex) else volts
+    return (
+        number_cell(size, None if size is None else volts_figure(size)),
+        number_cell(lift, None if lift is None else volts_figure(lift)),
+    )
 
 
 def part_rows(parts: Iterable[AnyPart]) -> tuple[Row, ...]:

@@ -8,20 +8,27 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
 from app.document import Document
-from app.panes.columns import CellEdits, heater_columns, part_columns, supply_columns, wire_columns
+from app.panes.columns import (
+    CellEdits,
+    heater_columns,
+    part_columns,
+    pin_columns,
+    supply_columns,
+    wire_columns,
+)
 from app.panes.controls import FlatTabs
 from app.panes.models import Column, Row, RowsModel
 from app.panes.row_view import RowView
-from app.panes.rows import heater_rows, part_rows, supply_rows, wire_rows
+from app.panes.rows import heater_rows, part_rows, pin_rows, supply_rows, wire_rows
 from app.selection import Selection
 from app.theme import Theme
 from app.viewpoint import Viewpoint
 
-HEATERS, SUPPLIES, PARTS, WIRES = range(4)
+HEATERS, SUPPLIES, PINS, PARTS, WIRES = range(5)
 
 
 class TablesPane(QWidget):
-    """Four tables behind flat tabs, at the condition on show; numbers are blank while they are not solved."""
+    """The tables behind flat tabs, at the condition on show; numbers are blank while they are not solved."""
 
     def __init__(
         self,
@@ -35,12 +42,18 @@ class TablesPane(QWidget):
         self._document = document
         self._selection = selection
         self._viewpoint = viewpoint
-        words = (self.tr("Heaters"), self.tr("Supplies"), self.tr("Parts"), self.tr("Wires"))
+        words = (self.tr("Heaters"), self.tr("Supplies"), self.tr("Pins"), self.tr("Parts"), self.tr("Wires"))
         self.tabs = FlatTabs(words, self.tr("Tables"), theme, self)
         self.stack = QStackedWidget(self)
         self._behind: set[int] = set()  # tables out of sight that do not show the present sheet yet
         cells = CellEdits(document, selection)
-        columns = (heater_columns(), supply_columns(), part_columns(cells), wire_columns(cells))
+        columns = (
+            heater_columns(),
+            supply_columns(),
+            pin_columns(),
+            part_columns(cells),
+            wire_columns(cells),
+        )
         self.views = tuple(self._view(each, word, theme) for each, word in zip(columns, words, strict=True))
         self.complaint = QLabel(self)
         self.complaint.setTextFormat(Qt.TextFormat.PlainText)
@@ -95,6 +108,7 @@ class TablesPane(QWidget):
         makers: tuple[Callable[[], tuple[Row, ...]], ...] = (
             lambda: heater_rows(sheet, self._document.catalogue, point, assessment),
             lambda: supply_rows(sheet, point),
+            lambda: pin_rows(sheet, point),
             lambda: part_rows(sheet.parts),
             lambda: wire_rows(sheet, point),
         )

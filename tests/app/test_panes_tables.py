@@ -9,12 +9,15 @@ from pytestqt.qtbot import QtBot
 from app.panes.columns import heater_columns
 from app.panes.models import STATE_ROLE, RowsModel
 from app.panes.row_view import RowView
-from app.panes.rows import heater_rows, natural, part_rows, supply_rows, wire_rows
+from app.panes.rows import heater_rows, natural, part_rows, pin_rows, supply_rows, wire_rows
 from app.panes.tables import HEATERS, PARTS, WIRES, TablesPane
 from app.theme import DARK, LIGHT
 from core import edits
+from core.assess import assess
 from core.catalogue import load_builtin
+from core.samples import sample_bytes
 from core.sheet import Resistor
+from core.storage import load
 from tests.app.panes_sample import SHEET, Desk, assessment, desk, point
 
 MINUS = "\u2212"
@@ -117,6 +120,18 @@ def test_tables_show_the_condition_on_show(bench: tuple[TablesPane, Desk]) -> No
     made.viewpoint.set_mains(230.0)
     made.viewpoint.set_cold(True)
     assert _cell(pane.views[HEATERS], "V1", 0).data(STATE_ROLE) == "cold"
+
+
+def test_pins_of_the_first_sample_stand_about_the_chassis() -> None:
+    sheet = load(sample_bytes("rehearsal-amplifier"))
+    nominal = assess(sheet, load_builtin()).points["nominal"]
+    rows = {row.key: [cell.text for cell in row.cells] for row in pin_rows(sheet, nominal)}
+    # the centre tap is on the chassis: both ends of the winding stand equally far from it, and nothing lifts them
+    assert rows["T1.a"][2].lstrip(MINUS) == rows["T1.b"][2].lstrip(MINUS)
+    assert rows["T1.b"][2].startswith(MINUS)
+    assert rows["T1.ct"][2:] == ["0.00", "0.00"]
+    assert {row.owner for row in pin_rows(sheet, None)} == {row.owner for row in pin_rows(sheet, nominal)}
+    assert all(cell.text == "\u2026" for row in pin_rows(sheet, None) for cell in row.cells[2:])
 
 
 def test_models_keep_the_rules_of_models() -> None:

@@ -38,7 +38,7 @@ _UNKNOWN = Base(
 )
 
 PAINT_NUMBERS_FROM = 0.6
-PAINT_VALUES_FROM = 1.3
+PAINT_VALUES_FROM = 1.0
 
 
 def socket_of(kind: TubeType | None) -> Base:
