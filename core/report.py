@@ -7,7 +7,16 @@ from typing import Any
 
 from core.assess import COLD, Assessment
 from core.dimension import Dimension
-from core.results import BranchPoint, Finding, HeaterPoint, OperatingPoint, SupplyPoint, Volts
+from core.results import (
+    BranchPoint,
+    Finding,
+    HeaterPoint,
+    OperatingPoint,
+    SupplyPoint,
+    Volts,
+    alike,
+    worst_of,
+)
 from core.units import format_percent, format_quantity
 
 FORMAT = "heaterloom-check"
@@ -119,23 +128,11 @@ def report_lines(assessment: Assessment) -> Iterator[str]:
     yield ""
     if not assessment.findings:
         yield "No findings."
-    for alike in _alike(assessment.findings):
-        worst = max(alike, key=_excess)
-        when = " at " + ", ".join(f.condition for f in alike if f.condition) if worst.condition else ""
+    for group in alike(assessment.findings):
+        worst = worst_of(group)
+        when = " at " + ", ".join(f.condition for f in group if f.condition) if worst.condition else ""
         yield f"{worst.severity}: {worst.rule}: {worst.title}{when}"
         yield f"    {worst.says} {worst.mend}"
-
-
-def _alike(findings: tuple[Finding, ...]) -> list[list[Finding]]:
-    """Findings of one rule about the same parts, which differ by their condition only."""
-    groups: dict[tuple[str, str, tuple[str, ...]], list[Finding]] = {}
-    for finding in findings:
-        groups.setdefault((finding.rule, str(finding.title), finding.where), []).append(finding)
-    return list(groups.values())
-
-
-def _excess(finding: Finding) -> float:
-    return abs((finding.value or 0.0) - (finding.limit or 0.0))
 
 
 def _figures(volts: float, amps: float, watts: float) -> str:

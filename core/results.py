@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any, Literal, NamedTuple
 
 import msgspec
@@ -18,6 +19,7 @@ COLD_SHARE = 0.05
 DEFAULT_V_PCT = 10.0
 
 Severity = Literal["fault", "caution", "note"]
+SEVERITIES: tuple[Severity, ...] = ("fault", "caution", "note")
 Volts = float | complex
 
 
@@ -174,6 +176,30 @@ class Finding(msgspec.Struct, frozen=True):
     limit: float | None = None
     unit: str = ""
     source: str = ""
+
+
+def side_of(finding: Finding) -> int:
+    """1 where the value is over the limit, -1 where it is under, 0 where there is none to compare."""
+    if finding.value is None or finding.limit is None:
+        return 0
+    return 1 if finding.value >= finding.limit else -1
+
+
+def alike(findings: Iterable[Finding]) -> list[list[Finding]]:
+    """Findings of one rule at one place on the same side of the limit together: they differ by condition."""
+    groups: dict[tuple[str, tuple[str, ...], int], list[Finding]] = {}
+    for finding in findings:
+        groups.setdefault((finding.rule, finding.where, side_of(finding)), []).append(finding)
+    return list(groups.values())
+
+
+def worst_of(group: list[Finding]) -> Finding:
+    """The gravest of findings that are alike, and of equally grave ones that furthest beyond its limit."""
+    return min(group, key=lambda finding: (SEVERITIES.index(finding.severity), -_excess(finding)))
+
+
+def _excess(finding: Finding) -> float:
+    return 0.0 if finding.value is None or finding.limit is None else abs(finding.value - finding.limit)
 
 
 class Assessment(msgspec.Struct, frozen=True):

@@ -210,6 +210,9 @@ AnyPart = (
 )
 
 
+SUPPLY_KINDS = ("winding", "dc_supply", "battery", "mains_feed", "rectified_supply")
+
+
 class Wire(
     msgspec.Struct,
     frozen=True,

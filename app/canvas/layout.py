@@ -22,13 +22,12 @@ from app.canvas.symbols import Terminal
 from app.theme import Theme
 from core.catalogue import Catalogue
 from core.edits import Change
-from core.sheet import AnyPart, Sheet, Wire, split_terminal
+from core.sheet import SUPPLY_KINDS, AnyPart, Sheet, Wire, split_terminal
 
 # the figures a label must leave room for, whatever the numbers are at the moment
 _HEATER_ROOM = PartLook(state="ok", values="12.60 V  −10.0 %  0.300 A")
 _SUPPLY_ROOM = PartLook(state="ok", values="12.60 V  10.00 A  100 %")
 _OTHER_ROOM = PartLook(values="12.60 V  10.00 W")
-_SUPPLIES = frozenset(("winding", "dc_supply", "battery", "mains_feed", "rectified_supply"))
 
 
 def _room(kind: str) -> PartLook:
@@ -37,7 +36,7 @@ def _room(kind: str) -> PartLook:
         return PartLook()
     if kind in ("tube", "lamp"):
         return _HEATER_ROOM
-    return _SUPPLY_ROOM if kind in _SUPPLIES else _OTHER_ROOM
+    return _SUPPLY_ROOM if kind in SUPPLY_KINDS else _OTHER_ROOM
 
 
 @dataclass(frozen=True)

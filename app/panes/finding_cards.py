@@ -7,9 +7,8 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from core.results import Finding, Sentence, Severity
+from core.results import SEVERITIES, Finding, Sentence, Severity, alike, worst_of
 
-SEVERITIES: tuple[Severity, ...] = ("fault", "caution", "note")
 _BAND = ("low mains", "nominal", "high mains")
 _ORDER = (*_BAND, "cold", "chosen")
 
@@ -77,28 +76,13 @@ def cards(findings: Iterable[Finding], condition: str | None = None) -> tuple[Ca
     Findings of one rule at one place on the same side of the limit are one card. One that is bound to no
     condition holds under every one.
     """
-    groups: dict[tuple[object, ...], list[Finding]] = {}
-    for finding in findings:
-        if condition is None or finding.condition is None or finding.condition == condition:
-            groups.setdefault((finding.rule, finding.where, _side(finding)), []).append(finding)
-    made = [_card(group) for group in groups.values()]
+    shown = (f for f in findings if condition is None or f.condition in {None, condition})
+    made = [_card(group) for group in alike(shown)]
     return tuple(sorted(made, key=_card_order))
 
 
-def _side(finding: Finding) -> int:
-    if finding.value is None or finding.limit is None:
-        return 0
-    return 1 if finding.value >= finding.limit else -1
-
-
-def _excess(finding: Finding) -> float:
-    if finding.value is None or finding.limit is None:
-        return 0.0
-    return abs(finding.value - finding.limit)
-
-
 def _card(group: list[Finding]) -> Card:
-    worst = min(group, key=lambda finding: (SEVERITIES.index(finding.severity), -_excess(finding)))
+    worst = worst_of(group)
     named = [finding.condition for finding in group if finding.condition is not None]
     names = tuple(sorted(dict.fromkeys(named), key=_condition_order))
     at = conditions_text(names)

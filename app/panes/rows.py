@@ -23,11 +23,10 @@ from app.panes.models import Cell, Row, SortKey
 from app.panes.words import gauge_text, kind_word, length_text, rating_text
 from core.catalogue import Catalogue
 from core.results import Assessment, HeaterPoint, OperatingPoint
-from core.sheet import AnyPart, Lamp, Sheet, Tube, split_terminal
+from core.sheet import SUPPLY_KINDS, AnyPart, Lamp, Sheet, Tube, split_terminal
 from core.units import format_number
 
 _PLACES = ("chassis", "joint")  # parts that are no more than one place in the circuit
-SUPPLY_KINDS = ("winding", "dc_supply", "battery", "mains_feed", "rectified_supply")
 
 STATE_ORDER: tuple[State, ...] = ("over", "under", "cold", "ok", "none", "stale")
 

@@ -31,8 +31,6 @@ _BRANCHES: dict[str, Callable[[Any, Context], tuple[Branch, ...]]] = {
     "balance": passive.balance_branches,
 }
 
-SUPPLY_KINDS = frozenset({"winding", "dc_supply", "battery", "mains_feed", "rectified_supply"})
-
 
 def branches_of(part: AnyPart, context: Context) -> tuple[Branch, ...]:
     """The branches of one part; joints and chassis symbols are only nodes and have none."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.results import Finding
+from core.results import SEVERITIES, Finding
 from core.rules.balance import string_balance
 from core.rules.basis import Case, Rule
 from core.rules.cold import half_heated, not_heated
@@ -43,10 +43,8 @@ RULES: tuple[Rule, ...] = (
 )
 """Causes stand before what follows from them."""
 
-_ORDER = {"fault": 0, "caution": 1, "note": 2}
-
 
 def run_rules(case: Case) -> tuple[Finding, ...]:
     """All findings, the gravest first, each rule's in the order of the sheet."""
     found = [finding for rule in RULES for finding in rule(case)]
-    return tuple(sorted(found, key=lambda finding: _ORDER[finding.severity]))
+    return tuple(sorted(found, key=lambda finding: SEVERITIES.index(finding.severity)))
