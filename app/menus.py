@@ -162,7 +162,7 @@ class Menus(QObject):
 
 
 KEYS = (
-    "/ or Ctrl+K \u2013 type what to add: ECC83, 10R, relay",
+    "/ or Ctrl+K \u2013 type what to add: ECC83, 10R, relay; or a wire: T1.a V1.4; or a strap: V1.4-5",
     "Drag from pin to pin \u2013 a wire; on one socket \u2013 a strap",
     "Drag a part \u2013 move it; with Alt off the grid",
     "Drag on the paper \u2013 select; with Shift add to the selection",

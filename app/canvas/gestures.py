@@ -14,6 +14,7 @@ from PySide6.QtGui import QKeyEvent
 from app.canvas import operations
 from app.canvas.preview import BandPreview, GhostPreview, WirePreview
 from app.canvas.routing import CLEAR, Point, Port, length_of
+from app.canvas.wiring import METRES_PER_UNIT, lay_wire
 from core.sheet import split_terminal
 
 if TYPE_CHECKING:
@@ -21,7 +22,6 @@ if TYPE_CHECKING:
 
 DRAG_FROM = 4  # screen pixels a press must move before it is a drag
 SNAP = 14.0  # screen pixels within which a wire finds its terminal
-METRES_PER_UNIT = 0.001
 _GHOST_FROM = 200  # from so many parts on a move shows one outline instead of every part
 
 
@@ -204,16 +204,9 @@ class WireGesture(Gesture):
             select = self.view.selection.toggle if self.start.shift else self.view.selection.set
             select((part_id,))
         elif self.target is not None:
-            self._connect(self.target)
+            lay_wire(self.view, self.terminal, self.target)
         elif pointer.shift:
             self._connect_to_joint(pointer)
-
-    def _connect(self, target: str) -> None:
-        layout = self.view.sheet_scene.layout_
-        line = layout.board.find(layout.port(self.terminal), layout.port(target))
-        length_m = length_of(line) * METRES_PER_UNIT
-        wire_id = operations.connect(self.view.document, self.terminal, target, self.view.gauge, length_m)
-        self.view.selection.set((wire_id,))
 
     def _connect_to_joint(self, pointer: Pointer) -> None:
         layout = self.view.sheet_scene.layout_

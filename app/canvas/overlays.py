@@ -9,10 +9,9 @@ from PySide6.QtCore import QCoreApplication, QEvent, QPoint, QRect, QSize, Qt, S
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from app.canvas.adding import Offer, offers
+from app.canvas.adding import Offer
 from app.guard import guarded
 from app.theme import Theme
-from core.catalogue import Catalogue
 
 if TYPE_CHECKING:
     from app.canvas.offer_list import OfferList
@@ -28,9 +27,9 @@ class AddField(QLineEdit):
     chosen = Signal(object)
     left = Signal()
 
-    def __init__(self, parent: QWidget, theme: Theme, catalogue: Callable[[], Catalogue]) -> None:
+    def __init__(self, parent: QWidget, theme: Theme, offers: Callable[[str], list[Offer]]) -> None:
         super().__init__(parent)
-        self._catalogue = catalogue
+        self._offers = offers
         translate = QCoreApplication.translate
         self.setPlaceholderText(translate("adding", "add: ECC83, 10R, relay…"))
         self.setAccessibleName(translate("adding", "Add a part"))
@@ -103,7 +102,7 @@ class AddField(QLineEdit):
         return super().event(event)
 
     def _on_edited(self, text: str) -> None:
-        found = offers(text, self._catalogue())
+        found = self._offers(text)
         if not found and self._list is None:
             return
         self.list.show_offers(found)

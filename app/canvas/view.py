@@ -20,7 +20,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QFrame, QGraphicsView, QToolTip, QWidget
 
 from app.canvas import grid, keys, operations, telling, words
-from app.canvas.adding import Offer, Template
+from app.canvas.adding import Offer, Template, offers
 from app.canvas.dropping import Drop
 from app.canvas.gestures import (
     BandGesture,
@@ -36,6 +36,7 @@ from app.canvas.overlays import AddField
 from app.canvas.preview import HoverRing
 from app.canvas.routing import Point, grown
 from app.canvas.scene import SheetScene
+from app.canvas.wiring import lay_wire, wire_offer
 from app.canvas.zoom import ZoomView
 from app.guard import guarded
 from app.selection import Selection
@@ -72,7 +73,7 @@ class SheetView(ZoomView):
         self.is_seen = False
         # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
         self.setViewport(QWidget())
-        self.add_field: AddField = AddField(self, scene.theme, lambda: self.document.catalogue)
+        self.add_field: AddField = AddField(self, scene.theme, self._offers)
         self._set_up()
         self.document.changed.connect(self._on_changed)
         self.document.replaced.connect(self._on_replaced)
@@ -330,7 +331,15 @@ class SheetView(ZoomView):
 
     def _on_offer(self, offer: object) -> None:
         assert isinstance(offer, Offer)
-        self.selection.show((self.add_template(offer.part_template),))
+        if offer.part_template["kind"] == "wire":
+            lay_wire(self, *offer.part_template["ends"])
+        else:
+            self.selection.show((self.add_template(offer.part_template),))
+
+    def _offers(self, text: str) -> list[Offer]:
+        wire = wire_offer(text, self.document.sheet)
+        found = offers(text, self.document.catalogue)
+        return found if wire is None else [wire, *found]
 
     def _free_place(self, template: Template) -> Point:
         part = operations.part_from(template, "X", (0.0, 0.0))
