@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Hashable
 
 from msgspec.structs import replace
@@ -26,20 +27,22 @@ CELSIUS_TO_K = 273.15
 
 
 class Memory:
-    """Solutions of islands seen before, so that an edit solves only the island it touched.
+    """Solutions of islands seen before, so that an edit solves only the island it touched, and an undo none.
 
-    Holds those of the last two assessments; ``solved`` counts the islands solved in the last one.
+    Holds those of the present and the last few assessments; ``solved`` counts the islands solved in the present one.
     """
 
+    GENERATIONS = 4
+
     def __init__(self) -> None:
-        self._kept: dict[Hashable, Answer] = {}
+        self._past: deque[dict[Hashable, Answer]] = deque(maxlen=self.GENERATIONS)
         self._used: dict[Hashable, Answer] = {}
         self.solved = 0
 
     def begin(self) -> None:
-        """Forget what the assessment before the last one used."""
+        """Begin another assessment, forgetting the oldest one."""
         if self._used:
-            self._kept = self._used
+            self._past.appendleft(self._used)
         self._used = {}
         self.solved = 0
 
@@ -49,8 +52,10 @@ class Memory:
         """The answers for an island; only conditions that are not in memory are solved, as one batch."""
         keys = [(island, condition, ambient_k) for condition in conditions]
         for key in keys:
-            if key not in self._used and key in self._kept:
-                self._used[key] = self._kept[key]
+            if key not in self._used:
+                known = next((past[key] for past in self._past if key in past), None)
+                if known is not None:
+                    self._used[key] = known
         missing = [key for key in keys if key not in self._used]
         if missing:
             fresh = solve_island(island, tuple(condition for _, condition, _ in missing), ambient_k)
