@@ -6,10 +6,11 @@ The board remembers every route, so that laying one wire again leaves all others
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from app.canvas.cells import Cells, touching
 from app.canvas.lanes import in_lanes
-from app.canvas.pairs import follow, trunk_of
+from app.canvas.pairs import SHORTEST, follow, parted, shadow, trunk_of
 from app.canvas.routing import (
     CLEAR,
     Point,
@@ -20,6 +21,7 @@ from app.canvas.routing import (
     Track,
     crosses,
     grown,
+    length_of,
     plain_route,
     route,
     tracks_of,
@@ -82,7 +84,13 @@ class Board:
         if trunk is None:
             return self.keep(wire_id, self.find(start, end))
         first, last = follow(trunk)
-        line = (*self.find(start, first), *trunk[1:-1], *reversed(self.find(end, last)))
+        own = shadow(trunk)
+        head, trunk = parted(self.find(start, first, shun=own), trunk)
+        tail, backwards = parted(self.find(end, last, shun=own), tuple(reversed(trunk)))
+        trunk = tuple(reversed(backwards))
+        if length_of(trunk) < SHORTEST:
+            return self.keep(wire_id, self.find(start, end))
+        line = (*head, *trunk[1:-1], *reversed(tail))
         self.trunks[partner_id] = trunk
         return self.keep(wire_id, line, trunk)
 
@@ -94,13 +102,17 @@ class Board:
         self._wires.drop(wire_id)
         self._texts.drop(wire_id)
 
-    def find(self, start: Port, end: Port, clear: float = CLEAR) -> Route:
-        """The best route between two ports as the board stands; nothing is kept."""
+    def find(self, start: Port, end: Port, clear: float = CLEAR, shun: tuple[Rect, ...] = ()) -> Route:
+        """The best route between two ports as the board stands; nothing is kept.
+
+        ``shun`` are further places that it may not run through.
+        """
         (ax, ay), (bx, by) = start.exit, end.exit
         span = (min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
         for reach in _REGIONS:
             region = grown(span, reach)
             around = self.around(region, clear, (start.point, end.point))
+            around = replace(around, bodies=[*around.bodies, *shun]) if shun else around
             found = route(start, end, around, region)
             if found is not None:
                 return in_lanes(found, around)
@@ -132,16 +144,15 @@ class Board:
         }
 
     def text_spot(self, wire_id: str, width: float, height: float) -> Point | None:
-        """A free place (its top left corner) for a wire's text beside its longest piece, or None."""
+        """A free place (its top left corner) for a wire's text, beside its longest piece if it can be, or None."""
         self._texts.drop(wire_id)
         line = self.trunks.get(wire_id) or self.routes[wire_id]
-        longest = max(tracks_of(line), key=lambda track: track.high - track.low, default=None)
-        if longest is None:
-            return None  # both ends lie on the same spot
-        for rect in _text_places(longest, width, height, 6.0 if wire_id in self.trunks else 3.0):
-            if self._is_free(rect):
-                self._texts.put(wire_id, (rect,))
-                return rect[0], rect[1]
+        gap = 6.0 if wire_id in self.trunks else 3.0
+        for piece in sorted(tracks_of(line), key=lambda track: track.low - track.high):
+            for rect in _text_places(piece, width, height, gap):
+                if self._is_free(rect):
+                    self._texts.put(wire_id, (rect,))
+                    return rect[0], rect[1]
         return None
 
     def drop_text(self, wire_id: str) -> None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import logging
 import math
-from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainterPathStroker, QPolygonF
@@ -13,7 +12,7 @@ from PySide6.QtWidgets import QGraphicsEllipseItem, QGraphicsItem, QStyleOptionG
 from app.canvas import symbols
 from app.canvas.layout import Place
 from app.canvas.look import PartLook, WireLook
-from app.canvas.pairs import waves
+from app.canvas.pairs import Sides, lead_to, waves
 from app.canvas.routing import Point, Route
 from app.theme import Theme
 from core.catalogue import Catalogue
@@ -155,13 +154,13 @@ class WireItem(QGraphicsItem):
         self._tint: QColor | None = None
         self.setZValue(WIRE_LAYER)
 
-    def show_route(self, wire: Wire, route: Route, trunk: Route | None, sign: int) -> None:
+    def show_route(self, wire: Wire, route: Route, trunk: Route | None, sides: Sides) -> None:
         """Show the wire along a route."""
         self.prepareGeometryChange()
         self.wire = wire
         self._tint = tint(wire.colour, self.theme)
         self._corners = QPolygonF([QPointF(x, y) for x, y in route])
-        self._path = _rounded(route) if trunk is None else _twisted(route, trunk, sign)
+        self._path = _rounded(route) if trunk is None else _twisted(route, trunk, sides)
         stroker = QPainterPathStroker()
         stroker.setWidth(_PICK)
         self._shape = stroker.createStroke(_polyline(route))
@@ -270,19 +269,10 @@ def _towards(a: Point, b: Point, share: float) -> Point:
     return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
 
 
-def _twisted(route: Route, trunk: Route, sign: int) -> QPainterPath:
-    """Straight leads at both ends and waves along the trunk."""
-    path = _rounded([*_lead(route, trunk[0]), trunk[0]])
-    path.connectPath(_polyline(waves(trunk, sign)))
-    path.connectPath(_rounded([trunk[-1], *reversed(_lead(tuple(reversed(route)), trunk[-1]))]))
+def _twisted(route: Route, trunk: Route, sides: Sides) -> QPainterPath:
+    """Straight leads at both ends and waves along the trunk, which begin and end beside it."""
+    wave = waves(trunk, sides)
+    path = _rounded([*lead_to(trunk[0], trunk[1], route), wave[0]])
+    path.connectPath(_polyline(wave))
+    path.connectPath(_rounded([wave[-1], *reversed(lead_to(trunk[-1], trunk[-2], tuple(reversed(route))))]))
     return path
-
-
-def _lead(route: Route, until: Point) -> list[Point]:
-    """The points of a route before it comes to a point that lies on it."""
-    points = [route[0]]
-    for a, b in pairwise(route):
-        if abs(math.dist(a, until) + math.dist(until, b) - math.dist(a, b)) < 1e-6:
-            break
-        points.append(b)
-    return points

@@ -17,6 +17,7 @@ from app.canvas.board import STRAP_CLEAR, Board, port_at
 from app.canvas.cells import touching
 from app.canvas.look import PartLook
 from app.canvas.looks import SILENT
+from app.canvas.pairs import Sides, sides_of
 from app.canvas.routing import CLEAR, Point, Port, Rect, Route, grown
 from app.canvas.symbols import Terminal
 from app.theme import Theme
@@ -298,6 +299,18 @@ class Layout:
         )
         if wire.id in self.board.trunks:
             self.followers[wire.id] = leader.id
+
+    def sides(self, wire_ids: Iterable[str]) -> dict[str, Sides]:
+        """On which sides of their trunk the wires of twisted pairs begin and end."""
+        second = {leader: follower for follower, leader in self.followers.items()}
+        found: dict[str, Sides] = {}
+        for wire_id in wire_ids:
+            trunk = self.board.trunks.get(wire_id)
+            follower = wire_id if wire_id in self.followers else second.get(wire_id)
+            if trunk is not None and follower is not None:
+                first, last = sides_of(self.board.routes[follower], trunk)
+                found[wire_id] = (first, last) if follower == wire_id else (-first, -last)
+        return found
 
     def _leader(self, wire: Wire) -> Wire | None:
         """The wire of a twisted pair that is laid first, for the one that follows it."""

@@ -6,13 +6,18 @@ import math
 from collections.abc import Iterator
 from itertools import pairwise
 
-from app.canvas.routing import Point, Port, Route, length_of, simplified
+from app.canvas.routing import Point, Port, Rect, Route, length_of, simplified
 
-AMPLITUDE = 3.5
+AMPLITUDE = 4.0
 PITCH = 26.0  # length of one full twist on the sheet
 _LEAD = 16.0  # what stays untwisted beyond the first and last corner
-_SHORTEST = 60.0
+SHORTEST = 60.0
 _STEPS = 8  # straight pieces in half a twist
+_END, _GUARD = (
+    12.0,
+    6.0,
+)  # how much of a trunk's ends is free for its leads, and how far they keep off the rest
+_JOG = 6.0  # length over which a conductor leaves the axis of its trunk
 
 
 def trunk_of(line: Route, first_reach: float, last_reach: float) -> Route | None:
@@ -23,7 +28,7 @@ def trunk_of(line: Route, first_reach: float, last_reach: float) -> Route | None
     headless = _without_start(line, first_reach + _LEAD)
     shortened = _without_start(tuple(reversed(headless)), last_reach + _LEAD)
     trunk = simplified(reversed(shortened))
-    return trunk if len(trunk) >= 2 and length_of(trunk) >= _SHORTEST else None
+    return trunk if len(trunk) >= 2 and length_of(trunk) >= SHORTEST else None
 
 
 def _without_start(line: Route, length: float) -> Route:
@@ -46,25 +51,130 @@ def _side_port(end: Point, inner: Point) -> Port:
     return Port(*end, 0.0 if level else 1.0, 1.0 if level else 0.0, 0.0)
 
 
-def waves(trunk: Route, sign: int) -> list[Point]:
-    """One conductor of the pair along its trunk; ``sign`` +1 or -1 tells the two apart.
+def parted(lead: Route, trunk: Route) -> tuple[Route, Route]:
+    """A lead and the trunk that it joins at its start, cut back to where the lead leaves the trunk's line."""
+    while len(lead) > 2 and len(trunk) >= 2 and _lies_on(lead[-2], trunk[0], trunk[1]):
+        trunk = (lead[-2], *trunk[1:])
+        lead = lead[:-1]
+    return lead, trunk
 
-    Every straight piece takes a whole number of half twists, so both conductors meet at each corner.
+
+def _lies_on(point: Point, a: Point, b: Point) -> bool:
+    return abs(math.dist(a, point) + math.dist(point, b) - math.dist(a, b)) < 1e-6 and point != b
+
+
+Sides = tuple[int, int]
+
+
+def sides_of(follower: Route, trunk: Route) -> Sides:
+    """On which side of the trunk, +1 or -1, the second wire of a pair joins it at its start and at its end.
+
+    The first wire takes the other side, so that their leads nowhere touch.
     """
-    points: list[Point] = [trunk[0]]
-    for a, b in pairwise(trunk):
-        halves = max(round(math.dist(a, b) / (PITCH / 2)), 1)
-        points.extend(_wave(a, b, halves, sign))
-        if halves % 2:
-            sign = -sign
+    first = _side(_before(follower, trunk[0]), trunk[0], trunk[1])
+    last = _side(_before(tuple(reversed(follower)), trunk[-1]), trunk[-1], trunk[-2])
+    return first, -last  # seen from the end, left and right change places
+
+
+def _before(line: Route, until: Point) -> Point:
+    """The corner of a line before it comes to a point that lies on it."""
+    return _lead(line, until)[-1]
+
+
+def lead_to(end: Point, inner: Point, line: Route) -> list[Point]:
+    """The lead of a conductor to the end of its trunk; one that comes along the trunk's axis leaves it just there."""
+    points = _lead(line, end)
+    far = math.dist(points[-1], end)
+    normal = _normal(end, inner)
+    across = (points[-1][0] - end[0]) * normal[0] + (points[-1][1] - end[1]) * normal[1]
+    if abs(across) < 1e-6 and far > _JOG:
+        points.append(_towards(end, points[-1], _JOG))
     return points
 
 
-def _wave(a: Point, b: Point, halves: int, sign: int) -> Iterator[Point]:
+def _lead(line: Route, until: Point) -> list[Point]:
+    """The points of a line before it comes to a point that lies on it."""
+    points = [line[0]]
+    for a, b in pairwise(line):
+        if until == b or _lies_on(until, a, b):
+            break
+        points.append(b)
+    return points
+
+
+def _side(came_from: Point, end: Point, inner: Point) -> int:
+    normal = _normal(end, inner)
+    across = (came_from[0] - end[0]) * normal[0] + (came_from[1] - end[1]) * normal[1]
+    return -1 if across < 0 else 1
+
+
+def _normal(a: Point, b: Point) -> Point:
+    length = math.dist(a, b)
+    return -(b[1] - a[1]) / length, (b[0] - a[0]) / length
+
+
+def waves(trunk: Route, sides: Sides) -> list[Point]:
+    """One conductor of the pair along its trunk, from one side of it at the start to one at the end.
+
+    The other conductor has the opposite sides. Both cross in the middle of every half twist and keep their sides
+    around corners.
+    """
+    halves = _half_twists(trunk, crosses=sides[0] != sides[1])
+    points: list[Point] = []
+    side = sides[0]
+    for (a, b), count in zip(pairwise(trunk), halves, strict=True):
+        piece = list(_wave(a, b, count, side))
+        side = -side if count % 2 else side
+        if points:
+            points[-1] = _mitre(points[-1], piece[0], a)
+            piece = piece[1:]
+        points.extend(piece)
+    return points
+
+
+def _half_twists(trunk: Route, crosses: bool) -> list[int]:
+    """Half twists of each straight piece; odd in all where the conductors are to change sides."""
+    lengths = [math.dist(a, b) for a, b in pairwise(trunk)]
+    halves = [max(round(length / (PITCH / 2)), 1) for length in lengths]
+    if sum(halves) % 2 != crosses:
+        longest = lengths.index(max(lengths))
+        halves[longest] += 1
+    return halves
+
+
+def _mitre(end: Point, start: Point, corner: Point) -> Point:
+    """Where a conductor turns that runs beside a corner: as far from both legs as before."""
+    return end[0] + start[0] - corner[0], end[1] + start[1] - corner[1]
+
+
+def _wave(a: Point, b: Point, halves: int, side: int) -> Iterator[Point]:
     length = math.dist(a, b)
     along = ((b[0] - a[0]) / length, (b[1] - a[1]) / length)
+    normal = _normal(a, b)
     count = halves * _STEPS
-    for step in range(1, count + 1):
-        off = sign * AMPLITUDE * math.sin(math.pi * halves * step / count)
+    for step in range(count + 1):
+        off = side * AMPLITUDE * math.cos(math.pi * halves * step / count)
         far = length * step / count
-        yield a[0] + along[0] * far - along[1] * off, a[1] + along[1] * far + along[0] * off
+        yield a[0] + along[0] * far + normal[0] * off, a[1] + along[1] * far + normal[1] * off
+
+
+def shadow(trunk: Route) -> tuple[Rect, ...]:
+    """What the leads of a pair keep off: the trunk but for its ends."""
+    pieces = []
+    for number, (a, b) in enumerate(pairwise(trunk)):
+        along = _towards(a, b, _END) if number == 0 else a
+        to = _towards(b, a, _END) if number == len(trunk) - 2 else b
+        pieces.append(
+            (
+                min(along[0], to[0]) - _GUARD,
+                min(along[1], to[1]) - _GUARD,
+                max(along[0], to[0]) + _GUARD,
+                max(along[1], to[1]) + _GUARD,
+            )
+        )
+    return tuple(pieces)
+
+
+def _towards(a: Point, b: Point, far: float) -> Point:
+    share = min(far / math.dist(a, b), 0.5)
+    return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share

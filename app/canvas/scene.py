@@ -157,10 +157,11 @@ class SheetScene(QGraphicsScene):
         """Show wires where the layout has them, and find a place for their texts."""
         board, wires = self.layout_.board, self.document.sheet.wire_by_id
         shown = sorted(set(wire_ids))
+        sides = self.layout_.sides(shown)
         for wire_id in shown:
-            sign = -1 if wire_id in self.layout_.followers else 1
+            trunk = board.trunks.get(wire_id) if wire_id in sides else None
             self.wire_items[wire_id].show_route(
-                wires[wire_id], board.routes[wire_id], board.trunks.get(wire_id), sign
+                wires[wire_id], board.routes[wire_id], trunk, sides.get(wire_id, (1, 1))
             )
         self._show_texts(shown)
 

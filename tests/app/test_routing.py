@@ -5,13 +5,14 @@ from __future__ import annotations
 import itertools
 import math
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from app.canvas.board import STRAP_CLEAR, Board, port_at
 from app.canvas.cells import Cells
 from app.canvas.lanes import in_lanes, overlap
-from app.canvas.pairs import trunk_of, waves
+from app.canvas.pairs import AMPLITUDE, parted, sides_of, trunk_of, waves
 from app.canvas.routing import (
     CLEAR,
     LANE,
@@ -174,18 +175,49 @@ def test_simplified_drops_repeats_and_middles():
     assert simplified([(0, 0), (0, 0), (5, 0), (9, 0), (9, 4)]) == ((0, 0), (9, 0), (9, 4))
 
 
-def test_a_twisted_pair_shares_its_trunk_and_meets_at_the_corners():
+def test_a_twisted_pair_shares_its_trunk_and_its_conductors_never_meet_at_the_ends():
     board = board_with((0, 0), (400, 200))
     board.lay("a", pin(0, 0, -17, UP), pin(400, 200, -17, UP))
-    board.lay_pair("b", "a", pin(0, 0, 0, UP), pin(400, 200, 0, UP))
+    follower = board.lay_pair("b", "a", pin(0, 0, 0, UP), pin(400, 200, 0, UP))
     trunk = board.trunks["a"]
     assert board.trunks["b"] == trunk
-    one, other = waves(trunk, 1), waves(trunk, -1)
-    assert one[0] == other[0] == trunk[0]
-    for corner in trunk[1:]:
-        assert any(math.dist(corner, point) < 1e-9 for point in one)
-        assert any(math.dist(corner, point) < 1e-9 for point in other)
-    assert max(math.dist(a, b) for a, b in zip(one, other, strict=True)) > 5
+    first, last = sides_of(follower, trunk)
+    one, other = waves(trunk, (first, last)), waves(trunk, (-first, -last))
+    for end in (0, -1):
+        assert math.dist(one[end], other[end]) == pytest.approx(2 * AMPLITUDE)
+        assert math.dist(one[end], trunk[end]) == pytest.approx(AMPLITUDE)
+    # every point of a conductor is the mirror image of the other's about the trunk's line
+    for a, b in zip(one, other, strict=True):
+        assert math.dist(a, b) <= 2 * AMPLITUDE * math.sqrt(2) + 1e-9
+
+
+@pytest.mark.parametrize("sides", [(1, 1), (1, -1), (-1, 1), (-1, -1)])
+def test_a_conductor_begins_and_ends_on_the_sides_asked_for(sides):
+    trunk = ((0.0, 0.0), (100.0, 0.0), (100.0, 90.0))
+    points = waves(trunk, sides)
+    assert points[0] == pytest.approx((0.0, sides[0] * AMPLITUDE))
+    assert points[-1] == pytest.approx((100.0 - sides[1] * AMPLITUDE, 90.0))
+
+
+def test_a_lead_that_runs_along_the_trunk_shortens_it():
+    trunk = ((0.0, 0.0), (100.0, 0.0), (100.0, 90.0))
+    lead = ((40.0, 60.0), (40.0, 0.0), (0.0, 0.0))
+    assert parted(lead, trunk) == (((40.0, 60.0), (40.0, 0.0)), ((40.0, 0.0), (100.0, 0.0), (100.0, 90.0)))
+    across = ((0.0, 60.0), (0.0, 0.0))
+    assert parted(across, trunk) == (across, trunk)
+
+
+def test_the_second_wire_of_a_pair_touches_the_trunk_at_its_ends_only():
+    board = board_with((0, 0), (400, 0))
+    board.lay("a", pin(0, 0, -17, UP), pin(400, 0, -17, UP))
+    follower = board.lay_pair("b", "a", pin(0, 0, 28, DOWN), pin(400, 0, 28, DOWN))
+    trunk = board.trunks["b"]
+    for line, end in ((follower, trunk[0]), (tuple(reversed(follower)), trunk[-1])):
+        lead = line[: line.index(end) + 1]
+        along = trunk[1] if end == trunk[0] else trunk[-2]
+        assert (lead[-2][0] - end[0]) * (along[0] - end[0]) + (lead[-2][1] - end[1]) * (
+            along[1] - end[1]
+        ) <= 1e-6
 
 
 def test_a_short_wire_has_no_trunk():
