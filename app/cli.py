@@ -7,10 +7,15 @@ import json
 import os
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
+from app.screen import need_libraries
 from app.sources import SourceError, load_catalogue, open_sheet
 from core.errors import HeaterloomError
 from core.samples import sample_bytes, sample_names
+
+if TYPE_CHECKING:
+    from core.catalogue import Catalogue
 
 COMMANDS = ("check", "picture", "samples")
 
@@ -52,15 +57,20 @@ def _check(options: argparse.Namespace) -> int:
     from core.report import check_report, report_lines  # noqa: PLC0415
 
     sheet = open_sheet(options.sheet).sheet
-    catalogue, problems = load_catalogue()
-    for problem in problems:
-        print(f"heaterloom: own types ignored: {problem}", file=sys.stderr)
-    assessment = assess(sheet, catalogue.with_types(sheet.types))
+    assessment = assess(sheet, _catalogue().with_types(sheet.types))
     if options.json:
         print(json.dumps(check_report(assessment), ensure_ascii=False, indent=1))
     else:
         print("\n".join(report_lines(assessment)))
     return FAULTS if any(finding.severity == "fault" for finding in assessment.findings) else OK
+
+
+def _catalogue() -> Catalogue:
+    """The built-in types and the user's own; what is wrong with the latter is said."""
+    catalogue, problems = load_catalogue()
+    for problem in problems:
+        print(f"heaterloom: own types ignored: {problem}", file=sys.stderr)
+    return catalogue
 
 
 def _picture(options: argparse.Namespace) -> int:
@@ -69,9 +79,10 @@ def _picture(options: argparse.Namespace) -> int:
         raise SourceError(f"{target} does not say which kind of picture: end its name in .svg, .png or .pdf.")
     sheet = open_sheet(options.sheet).sheet
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    need_libraries(os.environ)
     from app.export import write_picture  # noqa: PLC0415 - Qt only where it is needed
 
-    catalogue, _ = load_catalogue()
+    catalogue = _catalogue()
     write_picture(sheet, catalogue, target)
     return OK
 

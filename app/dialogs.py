@@ -11,6 +11,9 @@ from app.session import CANCEL, DISCARD, SAVE, SUFFIX
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QMessageBox, QWidget
 
+_MOST_LINES = 6
+_TEXT_WIDTH = 500
+
 
 def _tr(text: str) -> str:
     return QCoreApplication.translate("Dialogs", text)
@@ -24,7 +27,7 @@ class Dialogs:
 
     def ask_unsaved(self, title: str) -> str:
         """Save, discard or cancel."""
-        box = self._box(_tr("Save the changes?"))
+        box = self._box()
         box.setText(_tr("{title} has changes that are not saved.").format(title=title))
         buttons = type(box).StandardButton
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
@@ -53,20 +56,48 @@ class Dialogs:
         kinds = f"{_tr('Pictures')} (*.svg *.png *.pdf)"
         return QFileDialog.getSaveFileName(self._window, _tr("Save a picture"), suggestion, kinds)[0]
 
+    def ask_overwrite(self, name: str) -> bool:
+        """Whether a file that is there may be replaced."""
+        box = self._box()
+        box.setText(_tr("{name} is there already.").format(name=name))
+        box.setInformativeText(_tr("Replace it?"))
+        buttons = type(box).StandardButton
+        box.setStandardButtons(buttons.Yes | buttons.Cancel)
+        box.setDefaultButton(buttons.Cancel)
+        return box.exec() == buttons.Yes.value
+
     def tell(self, headline: str, text: str) -> None:
         """Say what went wrong; long lists stay readable."""
-        lines = text.splitlines()
-        box = self._box(_tr("Heaterloom"))
+        box = self._box()
         box.setText(headline)
-        box.setInformativeText("\n".join(lines[:6]))
-        if len(lines) > 6:
-            box.setDetailedText(text)
+        box.setInformativeText(shortened(text))
         box.exec()
 
-    def _box(self, title: str) -> QMessageBox:
-        from PySide6.QtWidgets import QMessageBox  # noqa: PLC0415
+    def _box(self) -> QMessageBox:
+        return message_box(self._window)
 
-        box = QMessageBox(self._window)
-        box.setWindowTitle(title)
-        box.setTextFormat(Qt.TextFormat.PlainText)
-        return box
+
+def message_box(window: QWidget) -> QMessageBox:
+    """An empty message box in the program's font, wide enough to read."""
+    from PySide6.QtWidgets import QApplication, QLabel, QMessageBox  # noqa: PLC0415
+
+    box = QMessageBox(window)
+    box.setWindowTitle("Heaterloom")
+    box.setTextFormat(Qt.TextFormat.PlainText)
+    # the platform's own font for message boxes would win over the program's
+    box.setFont(QApplication.font())
+    label = box.findChild(QLabel, "qt_msgbox_label")
+    if label is not None:  # a message box heeds no minimum width but that of its text
+        label.setMinimumWidth(_TEXT_WIDTH)
+    return box
+
+
+def shortened(text: str) -> str:
+    """The first lines of a list of problems and how many more there are; a single one ends with a full stop."""
+    lines = text.splitlines()
+    if len(lines) == 1:
+        return text if text.endswith((".", "!", "?", "…")) else f"{text}."
+    if len(lines) <= _MOST_LINES:
+        return text
+    more = _tr("and {count} more").format(count=len(lines) - _MOST_LINES)
+    return "\n".join((*lines[:_MOST_LINES], more))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 import tempfile
+from collections.abc import Sequence
 from pathlib import Path
 
 from core.errors import HeaterloomError
@@ -12,6 +13,16 @@ from core.errors import HeaterloomError
 
 class WriteError(HeaterloomError):
     """A file that could not be written; the message is a plain sentence with the remedy."""
+
+
+def with_ending(path: Path, endings: Sequence[str]) -> Path:
+    """The path, its name ending in one of these; the first is added where none is there.
+
+    A dot in a name begins no ending of its own: "amp 6.3 V" stays whole.
+    """
+    if path.suffix.lower() in endings:
+        return path
+    return path.with_name(path.name + endings[0])
 
 
 def write_atomically(path: Path, data: bytes) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from app.actions import SEPARATOR, Entry, fill, named_menu
+from app.dialogs import message_box
 from app.settings import THEMES
 from core.samples import sample_names, sample_title
 
@@ -92,9 +93,9 @@ class Menus(QObject):
             (
                 SEPARATOR,
                 Entry(self.tr("&Add a part"), view.add_field.enter, ("Ctrl+K",)),
-                Entry(self.tr("&Delete"), view.delete_selected),
-                Entry(self.tr("&Turn right"), lambda: view.turn_selected(90)),
-                Entry(self.tr("Turn &left"), lambda: view.turn_selected(-90)),
+                Entry(_hinted(self.tr("&Delete"), "Del"), view.delete_selected),
+                Entry(_hinted(self.tr("&Turn right"), "R"), lambda: view.turn_selected(90)),
+                Entry(_hinted(self.tr("Turn &left"), "Shift+R"), lambda: view.turn_selected(-90)),
                 SEPARATOR,
                 Entry(self.tr("&Select all"), view.select_all, ("Ctrl+A",)),
                 Entry(self.tr("Re&name the sheet"), self._window.strip.edit_title),
@@ -153,12 +154,15 @@ class Menus(QObject):
         self._tell(self.tr("About Heaterloom"), text)
 
     def _tell(self, title: str, text: str) -> None:
-        from PySide6.QtWidgets import QMessageBox  # noqa: PLC0415
-
-        box = QMessageBox(self._window)
-        box.setWindowTitle(title)
-        box.setText(text)
+        box = message_box(self._window)
+        box.setText(title)
+        box.setInformativeText(text)
         box.open()
+
+
+def _hinted(text: str, key: str) -> str:
+    """A menu text with the key that the drawing listens to; a real shortcut would take it from text fields."""
+    return f"{text}\t{key}"
 
 
 KEYS = (

@@ -8,10 +8,10 @@ from typing import Protocol
 from PySide6.QtCore import QObject, Signal
 
 from app.document import Document
-from app.files import write_atomically
+from app.files import with_ending, write_atomically
 from app.settings import Settings
 from app.sources import Found, open_sheet
-from core.errors import HeaterloomError
+from core.errors import HeaterloomError, NewerVersionError
 from core.samples import sample_bytes
 from core.sheet import Sheet
 from core.storage import dump, load
@@ -31,6 +31,9 @@ class Asker(Protocol):
 
     def ask_save_path(self, suggestion: str) -> str:
         """Where to save; empty when the user thought better of it."""
+
+    def ask_overwrite(self, name: str) -> bool:
+        """Whether a file that is there may be replaced."""
 
     def tell(self, headline: str, text: str) -> None:
         """Show what went wrong."""
@@ -58,14 +61,18 @@ class Session(QObject):
     @property
     def name(self) -> str:
         """What the window's title calls the sheet."""
-        title = self._document.sheet.title
+        title = self._title
         return f"{title} ({self.path.name})" if self.path else title
+
+    @property
+    def _title(self) -> str:
+        return self._document.sheet.title.strip() or self.tr("Untitled")
 
     def may_leave(self) -> bool:
         """Ask about unsaved changes; True when the open sheet may go."""
         if not self.is_dirty:
             return True
-        answer = self._asker.ask_unsaved(self._document.sheet.title)
+        answer = self._asker.ask_unsaved(self._title)
         return answer == DISCARD or (answer == SAVE and self.save())
 
     def new(self) -> None:
@@ -83,7 +90,7 @@ class Session(QObject):
         try:
             opened = open_sheet(chosen)
         except HeaterloomError as error:
-            self._asker.tell(self.tr("{name} was not opened.").format(name=Path(chosen).name), str(error))
+            self._asker.tell(self.tr("{name} was not opened.").format(name=Path(chosen).name), _said(error))
             return False
         self.show(opened)
         return True
@@ -117,8 +124,11 @@ class Session(QObject):
         chosen = self._asker.ask_save_path(str(suggestion))
         if not chosen:
             return False
-        path = Path(chosen)
-        return self._write(path if path.suffix else path.with_suffix(SUFFIX))
+        path = with_ending(Path(chosen), (SUFFIX,))
+        # the dialog asked about the name as it was typed
+        if path != Path(chosen) and path.exists() and not self._asker.ask_overwrite(path.name):
+            return False
+        return self._write(path)
 
     def _write(self, path: Path) -> bool:
         try:
@@ -131,3 +141,8 @@ class Session(QObject):
         self._settings.add_recent(path)
         self.moved.emit()
         return True
+
+
+def _said(error: HeaterloomError) -> str:
+    """What an error says to someone who does not look into the file: of a newer version no place in it."""
+    return error.problems[0].message if isinstance(error, NewerVersionError) else str(error)

@@ -16,12 +16,13 @@ from app.canvas.scene import SheetScene
 from app.canvas.view import SheetView
 from app.dialogs import Dialogs
 from app.document import Document
+from app.files import with_ending
 from app.guard import guarded
 from app.live import Live
 from app.menus import Menus
 from app.panes.conditions_strip import ConditionsStrip
 from app.selection import Selection
-from app.session import Session
+from app.session import SUFFIX, Session
 from app.settings import Settings
 from app.theme import DARK, LIGHT, Theme, icon, palette, stylesheet
 from app.viewpoint import Viewpoint
@@ -32,7 +33,7 @@ if TYPE_CHECKING:
     from app.panes.side import SideColumn
 
 SIZE = (1280, 720)
-CANVAS_SHARE = 0.64
+CANVAS_SHARE, SIDE_SHARE = 16, 9
 
 
 @guarded
@@ -67,9 +68,12 @@ class MainWindow(QMainWindow):
         self.splitter = QSplitter(Qt.Orientation.Horizontal, self)
         self.splitter.addWidget(self.view)
         self.splitter.addWidget(QWidget(self))
-        self.splitter.setStretchFactor(0, 1)
+        for number, share in enumerate((CANVAS_SHARE, SIDE_SHARE)):
+            self.splitter.setStretchFactor(number, share)
         self.splitter.setCollapsible(0, False)
-        self.splitter.setSizes([round(SIZE[0] * CANVAS_SHARE), round(SIZE[0] * (1 - CANVAS_SHARE))])
+        self.splitter.setSizes(
+            [SIZE[0] * share // (CANVAS_SHARE + SIDE_SHARE) for share in (CANVAS_SHARE, SIDE_SHARE)]
+        )
         body = QWidget(self)
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 0, 0)
@@ -101,6 +105,7 @@ class MainWindow(QMainWindow):
             made = SideColumn(self.document, self.selection, self.viewpoint, self.theme, self)
             self._side = made
             self.splitter.replaceWidget(1, made).deleteLater()
+            self.splitter.setStretchFactor(1, SIDE_SHARE)  # the factor went with the widget before it
             made.parts_list.add_requested.connect(self._on_add_requested)
         return self._side
 
@@ -187,17 +192,20 @@ class MainWindow(QMainWindow):
 
     def save_picture(self) -> None:
         """Ask for a file and draw the sheet into it."""
-        base = self.session.path or Path.home() / "sheet"
-        chosen = self.dialogs.ask_picture_path(str(base.with_suffix(".svg")))
-        if chosen:
-            self.write_picture(Path(chosen))
+        from app.export import KINDS  # noqa: PLC0415 - loaded when first needed
+
+        base = self.session.path or Path.home() / f"sheet{SUFFIX}"
+        chosen = self.dialogs.ask_picture_path(str(base.with_name(f"{base.name.removesuffix(SUFFIX)}.svg")))
+        if not chosen:
+            return
+        target = with_ending(Path(chosen), KINDS)
+        if target == Path(chosen) or not target.exists() or self.dialogs.ask_overwrite(target.name):
+            self.write_picture(target)
 
     def write_picture(self, target: Path) -> None:
         """Draw the sheet as it is shown into a file."""
-        from app.export import KINDS, write_picture  # noqa: PLC0415 - loaded when first needed
+        from app.export import write_picture  # noqa: PLC0415 - loaded when first needed
 
-        if target.suffix.lower() not in KINDS:
-            target = target.with_suffix(".svg")
         document = self.document
         try:
             write_picture(document.sheet, document.catalogue, target, self.viewpoint.condition)

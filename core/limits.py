@@ -34,7 +34,7 @@ def limits_of(sheet: Sheet, catalogue: Catalogue, topology: Topology) -> dict[st
     types: dict[str, TubeType | None] = {}
     for part in sheet.parts:
         if isinstance(part, Lamp):
-            found[f"{part.id}:1-2"] = Limits(low_pct=None)
+            found[f"{part.id}:1-2"] = Limits(low_is_harmless=True)
         elif isinstance(part, Tube) and not part.pulled:
             if part.type not in types:
                 types[part.type] = catalogue.tube(part.type)
@@ -51,7 +51,7 @@ def _limits(kind: TubeType, is_strung: bool, is_lit: bool) -> Limits:
         tolerance = current_tolerance(kind)
         return Limits(True, -tolerance, tolerance)
     low, high = volt_limits(kind)
-    return Limits(False, None if is_lit else low, high)
+    return Limits(False, low, high, low_is_harmless=is_lit)
 
 
 def owner_of(key: str) -> str:

@@ -32,6 +32,6 @@ def migrate(
             tree = {**migrations[step](tree), "version": step + 1}
         except (LookupError, TypeError, ValueError, AttributeError) as error:
             raise SheetError(
-                (Problem("", f"this is no sheet of version {step}, though it says so"),)
+                (Problem("", f"This is no sheet of version {step}, though it says so"),)
             ) from error
     return tree

@@ -43,6 +43,7 @@ def _condition(point: OperatingPoint) -> dict[str, Any]:
         "name": point.condition.name,
         "mains_v": point.condition.mains_v,
         "nodes": {terminal: _volts(value) for terminal, value in point.nodes.items()},
+        "bias": {terminal: _round(value) for terminal, value in point.bias.items()},
         "heaters": {owner: [_heater(h) for h in sections] for owner, sections in point.heaters.items()},
         "supplies": {owner: _supply(supply) for owner, supply in point.supplies.items()},
         "branches": {key: _branch(branch) for key, branch in point.branches.items()},

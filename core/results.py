@@ -63,12 +63,14 @@ class HeaterPoint(msgspec.Struct, frozen=True, gc=False):
 class Limits(NamedTuple):
     """The window of one heater section: per cent off its rated amperes in a string, else off its rated volts.
 
-    ``low_pct`` is None where too little does no harm: a lamp, or a lamp's share of a tapped heater.
+    ``low_is_harmless`` where too little does no damage: a lamp, or a lamp's share of a tapped heater. Such a
+    section counts as under all the same, but no rule reports it.
     """
 
     by_current: bool = False
-    low_pct: float | None = -DEFAULT_V_PCT
+    low_pct: float = -DEFAULT_V_PCT
     high_pct: float = DEFAULT_V_PCT
+    low_is_harmless: bool = False
 
     def deviation_pct(self, heater: HeaterPoint) -> float:
         """Per cent off the rating that counts."""
@@ -82,14 +84,20 @@ class Limits(NamedTuple):
         slack = 100 * ROUNDING
         if off > self.high_pct + slack:
             return "over"
-        return "under" if self.low_pct is not None and off < self.low_pct - slack else "ok"
+        return "under" if off < self.low_pct - slack else "ok"
+
+    def is_harmful(self, heater: HeaterPoint) -> bool:
+        """Whether the section is outside its window on a side that does it harm."""
+        state = self.state(heater)
+        return state == "over" or (state == "under" and not self.low_is_harmless)
 
 
 class SupplyPoint(msgspec.Struct, frozen=True, gc=False):
     """One supply at work: terminal volts, amperes, watts delivered, amperes it may give (None if unrated).
 
     ``limiting`` says that it gives no more than its limit; ``demand_a`` is then what the circuit would take
-    from a supply without one (infinite for a short circuit).
+    from a supply without one (infinite for a short circuit). ``driven_back`` says that other sources hold it
+    above its volts, turn its volts round, or make it take power: it is then not limiting.
     """
 
     v: float
@@ -98,6 +106,7 @@ class SupplyPoint(msgspec.Struct, frozen=True, gc=False):
     rated_a: float | None
     limiting: bool = False
     demand_a: float | None = None
+    driven_back: bool = False
 
     @property
     def load_pct(self) -> float | None:

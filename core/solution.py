@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 import numpy as np
+from numpy.typing import NDArray
 
 from core.circuit import Island
 from core.circuit.network import Network, compile_island
@@ -14,10 +15,12 @@ from core.elements import heater, ntc
 from core.elements.branch import GROUND, Branch, Coil, Hot, Ntc, Resistive, Source
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
+from core.limiting import BLOCKING
 from core.results import BranchPoint, Condition, HeaterPoint, SupplyPoint, Unsolved, Volts
 from core.steady import Solution, magnitude, solve, without_limits
 
 MAX_RELAY_TRIES = 20
+_LEAST_BACK = 1e-9  # volts and watts by which a supply must be driven back to count as such
 
 
 @dataclass
@@ -85,7 +88,9 @@ def _solve_group(
         with np.errstate(divide="raise", over="raise", invalid="raise"):
             network = compile_island(island, pulled, ambient_k)
             solution = solve(network, mains_v, cold)
-            return _points(solution, pulled, _demands(solution, mains_v, cold))
+            driven = _driven_back(solution)
+            demand = np.where(driven, np.nan, _demands(solution, mains_v, cold))
+            return _points(solution, pulled, demand, driven)
     except UnsolvableError as error:
         reason, ids = error.reason, error.ids
     except FloatingPointError:
@@ -114,7 +119,19 @@ def _demands(solution: Solution, mains_v: Array, cold: Array) -> Array:
     return np.where(solution.limiting, demand, np.nan)
 
 
-def _points(solution: Solution, pulled: frozenset[str], demand: Array) -> tuple[IslandPoint, ...]:
+def _driven_back(solution: Solution) -> NDArray[np.bool_]:
+    """Which supplies without resistance or with a limit another source holds up or turns round, ``(b, k)``."""
+    network = solution.network
+    stiff = network.extra.at[: len(network.stiff)]
+    u, v = network.u[stiff], network.v[stiff]
+    volts = solution.potentials[:, u, -1] - solution.potentials[:, v, -1]
+    limited = np.array([source.limit_a is not None for source in network.stiff], dtype=bool)
+    return np.asarray((solution.modes == BLOCKING) | (limited & (volts < -_LEAST_BACK)))
+
+
+def _points(
+    solution: Solution, pulled: frozenset[str], demand: Array, driven: NDArray[np.bool_]
+) -> tuple[IslandPoint, ...]:
     network = solution.network
     potentials, currents = solution.potentials, solution.currents
     if network.ideal:
@@ -128,7 +145,18 @@ def _points(solution: Solution, pulled: frozenset[str], demand: Array) -> tuple[
     cathode_k = heater.cathode_k(network.heaters, heat_w)
     ntc_k = ntc.thermistor_k(network.ntc, solution.ntc_w)
     limits = np.where(np.isnan(demand), -1.0, demand)
-    columns = (potentials, volts, amps, taken, heater_k, cathode_k, ntc_k, limits, solution.residual_a)
+    columns = (
+        potentials,
+        volts,
+        amps,
+        taken,
+        heater_k,
+        cathode_k,
+        ntc_k,
+        limits,
+        driven,
+        solution.residual_a,
+    )
     figures = zip(*(column.tolist() for column in columns), strict=True)
     named = [(terminal, at) for terminal, at in network.terminals.items() if terminal != GROUND]
     tied = [(terminal, at) for terminal, at in named if terminal in network.grounded]
@@ -146,6 +174,7 @@ class _Figures(NamedTuple):
     cathode_k: list[float]
     ntc_k: list[float]
     demand: list[float]
+    driven: list[bool]
     residual_a: float
 
 
@@ -164,7 +193,8 @@ def _point(
     )
     hot = zip(found.heater_k, found.cathode_k, strict=True)
     bodies = iter(found.ntc_k)
-    asked = dict(zip(network.extra.at[: len(network.stiff)].tolist(), found.demand, strict=True))
+    stiff = network.extra.at[: len(network.stiff)].tolist()
+    asked = dict(zip(stiff, zip(found.demand, found.driven, strict=True), strict=True))
     rows = zip(network.branches, found.volts, found.amps, found.taken, strict=True)
     for at, (branch, v, a, w) in enumerate(rows):
         law = branch.law
@@ -175,7 +205,7 @@ def _point(
                 HeaterPoint(branch.owner, law.pins, v, a, w, law.rated_v, law.rated_a, *next(hot))
             )
         elif isinstance(law, Source):
-            _add_source(point, branch, law, v, a, w, asked.get(at, -1.0))
+            _add_source(point, branch, law, v, a, w, *asked.get(at, (-1.0, False)))
             continue
         else:
             kelvin = next(bodies) if isinstance(law, Ntc) else None
@@ -186,7 +216,14 @@ def _point(
 
 
 def _add_source(
-    point: IslandPoint, branch: Branch, law: Source, v: float, a: float, w: float, demand: float
+    point: IslandPoint,
+    branch: Branch,
+    law: Source,
+    v: float,
+    a: float,
+    w: float,
+    demand: float,
+    driven: bool,
 ) -> None:
     """Add a supply; the halves of a centre-tapped winding become one."""
     loss = a * a * law.ohm
@@ -196,8 +233,10 @@ def _add_source(
         point.branches[branch.key] = BranchPoint(v, a, -w)
         return
     limiting = demand >= 0
-    new = SupplyPoint(v, a, -w, law.rated_a, limiting, demand if limiting else None)
+    driven = driven or w > _LEAST_BACK
+    new = SupplyPoint(v, a, -w, law.rated_a, limiting, demand if limiting else None, driven)
     old = point.supplies.get(branch.owner)
     if old is not None:
-        new = SupplyPoint(old.v + v, max(old.a, a), old.w - w, law.rated_a)
+        given = old.w - w
+        new = SupplyPoint(old.v + v, max(old.a, a), given, law.rated_a, driven_back=given < -_LEAST_BACK)
     point.supplies[branch.owner] = new

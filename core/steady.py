@@ -4,11 +4,13 @@ Every heater is carried by the power it turns into heat: its steady volts and am
 that power. Each step replaces the heaters by their tangents at the present powers, solves the linear network,
 and moves every power along the heater's own (almost straight) curve of ln V against ln P to the volts found.
 Resistance always rises slower than power, so chord steps (R = V/I instead of the tangent) converge from
-anywhere; they are used first, and again wherever tangents fail to gain.
+anywhere; they are used first, and again wherever tangents fail to gain. A supply that folds back is followed
+the same way, and from cold: of several answers the first on the way up is the one that a real start reaches.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -19,6 +21,7 @@ from core.circuit.network import Network
 from core.elements import heater, ntc
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
+from core.limiting import LIMITING, TRIPPED, Modes, stiff_law
 from core.linear import LinearSystem, scatter, stamp
 
 MAX_STEPS = 400
@@ -28,8 +31,8 @@ _LEAST_SHARE = 1e-30  # of rated power: keeps logarithms finite in a heater that
 _LEAST_A = 1e-3  # thermistor currents are compared on this scale at least: what carries nothing is left alone
 _LEAKAGE_S = 1e-9  # a blocking diode leaks nanoamperes per volt, which also keeps what hangs on it defined
 _DIODE_OHM = 1e-4  # a conducting diode has some resistance, so that parallel ones share
-_LIMITER_S = 1e-12  # nor is a limiting supply quite stiff, so that two in series have one answer
 _NOISE = 1e-9  # amperes and volts by which a diode must be on the wrong side before it changes
+_FOLDING_TRUST = 0.02  # tangents that start farther off might miss the first answer on the way up
 _ALL_AT_ONCE = 4  # times that every diode and supply may change its state together
 
 Flags = NDArray[np.bool_]
@@ -40,8 +43,8 @@ class Solution:
     """A solved batch of ``b`` conditions with ``c`` components (AC before DC where both are present).
 
     ``potentials`` is ``(b, size + 1, c)`` volts, ``currents`` ``(b, branches, c)`` amperes from ``u`` to ``v``
-    (ideal connections still zero), ``heater_w`` ``(b, heaters)``, ``ntc_w`` ``(b, thermistors)``, ``limiting``
-    ``(b, stiff sources)``, ``residual_a`` ``(b,)``, ``steps`` the number of linear solves.
+    (ideal connections still zero), ``heater_w`` ``(b, heaters)``, ``ntc_w`` ``(b, thermistors)``, ``modes``
+    ``(b, stiff sources)`` of :mod:`core.limiting`, ``residual_a`` ``(b,)``, ``steps`` the number of linear solves.
     """
 
     network: Network
@@ -49,10 +52,15 @@ class Solution:
     currents: Array
     heater_w: Array
     ntc_w: Array
-    limiting: Flags
+    modes: Modes
     residual_a: Array
     cold: Flags
     steps: int
+
+    @property
+    def limiting(self) -> Flags:
+        """Which supplies without resistance or with a limit are in overload, ``(b, stiff sources)``."""
+        return np.isin(self.modes, (LIMITING, TRIPPED))
 
 
 @dataclass
@@ -66,7 +74,8 @@ class _State:
     polarity: Array
     ntc_polarity: Array
     tangent: Flags
-    limiting: Flags
+    modes: Modes
+    line_v: Array
     conducting: Flags
     switches: int = 0
 
@@ -82,7 +91,7 @@ def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
     step = _Stepper(network, mains_v, cold)
     state = step.start()
     previous = np.full(len(mains_v), np.inf)
-    trust = np.full(len(mains_v), 0.5)
+    trust = np.full(len(mains_v), _FOLDING_TRUST if step.folds else 0.5)
     for count in range(1, MAX_STEPS + 1):
         potentials = step.solve_linear(state)
         mismatch = step.advance(state, potentials)
@@ -131,8 +140,11 @@ class _Stepper:
         self.hot_nodes = (
             np.concatenate((network.hot.u, network.hot.v)) + self.width * np.arange(self.items)[:, None]
         ).ravel()
-        if len(network.extra):
-            self._prepare_extra(mains_v)
+        ac, dc, ohm = np.array([(x.ac_per_mains, x.dc_v, x.ohm) for x in network.stiff]).reshape(-1, 3).T
+        self.stiff = stiff_law(network.stiff, self._emf(ac, dc, mains_v), ohm, network.shorted)
+        self.folds = bool(self.stiff.folds.any())
+        self.stiff_at = slice(0, len(ohm))
+        self.ntc_at = slice(len(ohm), len(ohm) + len(network.ntc.r25_ohm))
 
     def _emf(self, ac_per_mains: Array, dc_v: Array, mains_v: Array) -> Array:
         """EMF of shape ``(b, k, c)``."""
@@ -140,19 +152,6 @@ class _Stepper:
         if self.mixed:
             return np.stack((ac, np.broadcast_to(dc_v, ac.shape)), axis=-1)
         return (ac if self.network.has_ac else np.broadcast_to(dc_v, ac.shape))[..., None]
-
-    def _prepare_extra(self, mains_v: Array) -> None:
-        """EMF, limits ``(k, c)`` and places of the branches with a current unknown; a limit is on the DC part."""
-        stiff = self.network.stiff
-        ac, dc, ohm, limit = np.array(
-            [(x.ac_per_mains, x.dc_v, x.ohm, np.inf if x.limit_a is None else x.limit_a) for x in stiff]
-        ).reshape(-1, 4).T  # fmt: skip
-        self.stiff_emf = self._emf(ac, dc, mains_v)
-        self.stiff_ohm = ohm
-        self.limit = limit
-        self.limited = np.zeros((len(stiff), self.injected.shape[-1]))
-        self.limited[:, -1] = np.where(np.isinf(limit), 0.0, limit)
-        self.ntc_at = slice(len(stiff), len(stiff) + len(self.network.ntc.r25_ohm))
 
     def _constant_part(self) -> LinearSystem:
         """The part of the equations that no step changes."""
@@ -181,23 +180,39 @@ class _Stepper:
         )
 
     def start(self) -> _State:
-        """Heaters at rated power, or cold where a thermistor or relay remembers how the amplifier started."""
+        """Heaters at rated power, or cold where it matters how the amplifier started.
+
+        It does with a thermistor, a relay, or a supply that folds back.
+        """
         net = self.network
         shape = (self.items, len(net.hot))
-        from_cold = bool(len(net.ntc.r25_ohm) or net.coils)
+        from_cold = bool(len(net.ntc.r25_ohm) or net.coils or self.folds)
         share = np.where(self.cold | from_cold, _LEAST_SHARE, 1.0)
         heater_w = share[:, None] * net.heaters.rated_w
         ntc_shape = (self.items, len(net.ntc.r25_ohm))
-        return _State(
+        state = _State(
             heater_w,
             *heater.steady_resistance(net.heaters, heater_w),
             ntc_w=np.zeros(ntc_shape),
             polarity=np.ones(shape),
             ntc_polarity=np.ones(ntc_shape),
             tangent=np.zeros(self.items, dtype=bool),
-            limiting=np.broadcast_to(net.shorted, (self.items, len(net.stiff))).copy(),
+            modes=self.stiff.start(self.cold),
+            line_v=np.zeros((self.items, len(net.stiff))),
             conducting=np.ones((self.items, len(net.diodes)), dtype=bool),
         )
+        if self.folds:
+            given_a, _ = self._at_stiff(self.solve_linear(state))
+            folding = self.stiff.folds & (given_a > self.stiff.limit_a)
+            state.modes[folding] = LIMITING
+        return state
+
+    def _at_stiff(self, potentials: Array) -> tuple[Array, Array]:
+        """DC amperes given and DC volts at the terminals of the stiff sources, ``(b, k)``."""
+        net = self.network
+        given_a = -potentials[:, net.first_extra : net.size, -1][:, self.stiff_at]
+        u, v = net.extra.u[self.stiff_at], net.extra.v[self.stiff_at]
+        return given_a, potentials[:, u, -1] - potentials[:, v, -1]
 
     def solve_linear(self, state: _State) -> Array:
         """Potentials and extra currents at the present tangents or chords, ``(b, width, c)``."""
@@ -223,10 +238,8 @@ class _Stepper:
     def _extra_rows(self, state: _State) -> tuple[Array, Array, Array]:
         """Equations of the branches with a current unknown: factors of volts and of amperes, right sides."""
         net = self.network
-        limiting, on = state.limiting, state.conducting
-        stiff_right = np.where(
-            limiting[..., None], -self.limited - _LIMITER_S * self.stiff_emf, self.stiff_emf
-        )
+        on = state.conducting
+        stiff_across, stiff_own, stiff_right = self.stiff.rows(state.modes, state.line_v, state.tangent)
         ohm, elasticity = ntc.steady_resistance(net.ntc, state.ntc_w)
         gain = np.where(state.tangent[:, None], (1 + elasticity) / (1 - elasticity), 1.0)
         ntc_right = (state.ntc_polarity * np.sqrt(state.ntc_w * ohm) * (1 - gain))[..., None]
@@ -234,10 +247,10 @@ class _Stepper:
         parts = stiff_right.shape[-1]
         return (
             np.concatenate(
-                (np.where(limiting, -_LIMITER_S, 1.0), np.ones_like(ohm), np.where(on, 1.0, -_LEAKAGE_S)), axis=1
+                (stiff_across, np.ones_like(ohm), np.where(on, 1.0, -_LEAKAGE_S)), axis=1
             ),
             np.concatenate(
-                (np.where(limiting, 1.0, -self.stiff_ohm), -gain * ohm, np.where(on, -_DIODE_OHM, 1.0)), axis=1
+                (stiff_own, -gain * ohm, np.where(on, -_DIODE_OHM, 1.0)), axis=1
             ),
             np.concatenate(
                 (stiff_right, np.broadcast_to(ntc_right, (*ohm.shape, parts)),
@@ -253,6 +266,9 @@ class _Stepper:
             mismatch = self._advance_heaters(state, potentials)
         if len(net.ntc.r25_ohm):
             mismatch = np.maximum(mismatch, self._advance_thermistors(state, potentials))
+        if self.folds:
+            given_a, state.line_v = self._at_stiff(potentials)
+            mismatch = np.maximum(mismatch, self.stiff.mismatch(state.modes, given_a, state.line_v))
         return mismatch
 
     def _advance_heaters(self, state: _State, potentials: Array) -> Array:
@@ -282,31 +298,32 @@ class _Stepper:
         return np.where(self.hot, off.max(axis=1), 0.0)
 
     def switch(self, state: _State, potentials: Array) -> bool:
-        """Let supplies reach or leave their limit and diodes block or conduct; says whether any did.
+        """Let supplies limit, block or regulate and diodes block or conduct; says whether any did.
 
         After a few rounds only the first that is wrong changes, which cannot go round in circles
-        (least-index rule; Murty, Opsearch 11, 1974).
+        (least-index rule; Murty, Opsearch 11, 1974). No supply switches off while anything else still changes.
         """
         net = self.network
         if not (len(net.stiff) or len(net.diodes)):
             return False
         amps = potentials[:, net.first_extra : net.size, -1]
         volts = (potentials[:, net.extra.u] - potentials[:, net.extra.v])[..., -1]
-        stiff = slice(0, len(net.stiff))
-        over = -amps[:, stiff] > self.limit * (1 + 1e-9)
-        above = volts[:, stiff] > self.stiff_emf[..., -1] * (1 + 1e-9)
-        limiting = np.where(state.limiting, ~above, over) | net.shorted
+        at = self.stiff_at
+        after = self.stiff.after(state.modes, -amps[:, at], volts[:, at], self.cold)
         diode = slice(len(net.extra) - len(net.diodes), None)
         conducting = np.where(
             state.conducting, amps[:, diode] >= -_NOISE, volts[:, diode] > net.diodes + _NOISE
         )
-        flips = np.concatenate((limiting != state.limiting, conducting != state.conducting), axis=1)
+        flips = np.concatenate((after != state.modes, conducting != state.conducting), axis=1)
+        trips = np.zeros_like(flips)
+        trips[:, at] = flips[:, at] & (after == TRIPPED)
+        flips &= ~trips | ~(flips & ~trips).any(axis=1, keepdims=True)
         if not flips.any():
             return False
         state.switches += 1
         if state.switches > _ALL_AT_ONCE:
             flips &= np.cumsum(flips, axis=1) == 1
-        state.limiting = state.limiting ^ flips[:, : len(net.stiff)]
+        state.modes = np.where(flips[:, at], after, state.modes)
         state.conducting = state.conducting ^ flips[:, len(net.stiff) :]
         state.tangent = np.zeros(self.items, dtype=bool)
         return True
@@ -330,7 +347,7 @@ class _Stepper:
         leaving = scatter(net.u, currents, self.width) - scatter(net.v, currents, self.width)
         residual = np.abs(leaving[:, : net.first_extra]).max(axis=(1, 2), initial=0.0)
         return Solution(
-            net, potentials, currents, state.heater_w, state.ntc_w, state.limiting, residual, self.cold, steps
+            net, potentials, currents, state.heater_w, state.ntc_w, state.modes, residual, self.cold, steps
         )
 
 
@@ -342,5 +359,14 @@ def magnitude(parts: Array) -> Array:
 
 
 def without_limits(network: Network) -> Network:
-    """The same network with supplies that could give any current, to learn what is asked of them."""
-    return replace(network, stiff=tuple(structs.replace(source, limit_a=None) for source in network.stiff))
+    """The same network with supplies that could give any current, to learn what is asked of them.
+
+    They still take none.
+    """
+    return replace(
+        network,
+        stiff=tuple(
+            source if source.limit_a is None else structs.replace(source, limit_a=math.inf)
+            for source in network.stiff
+        ),
+    )

@@ -34,7 +34,7 @@ def load(data: bytes, name: str = "", *, migrations: Mapping[int, Migration] = M
     Raises NewerVersionError for a file of a newer version, and SheetError with every problem found for
     anything else that cannot be used.
     """
-    title = f"'{name}'" if name else "the file"
+    title = f"'{name}'" if name else "The file"
     tree = _envelope(_parse(data, title), title)
     version = tree["version"]
     tree = migrate(tree, version, migrations)
@@ -143,7 +143,7 @@ def _envelope(tree: Any, title: str) -> Tree:
     if version > VERSION:
         message = (
             f"{title} was made by a newer version of the program (sheet version {shown(str(version))}; "
-            f"this one reads up to {VERSION}). Update the program to open it"
+            f"this one reads up to {VERSION}). Update the program to open it."
         )
         raise NewerVersionError((Problem("version", message),))
     return tree

@@ -89,11 +89,11 @@ def _look(part: AnyPart, catalogue: Catalogue, assessment: Assessment, point: Op
         return _heater_look(part, catalogue, assessment, point)
     supply = point.supplies.get(part.id)
     if supply is not None:
-        return _supply_look(supply)
+        return _supply_look(supply, point.condition.cold)
     branch = point.branches.get(part.id)
     if branch is None or part.kind in SILENT:
         return PartLook()
-    return _branch_look(part, branch)
+    return _branch_look(part, branch, point.condition.cold)
 
 
 def _heater_look(
@@ -145,21 +145,22 @@ def _line(volts: float, deviation_pct: float, amps: float) -> str:
     return _GAP.join((volts_text(volts), format_percent(deviation_pct), amps_text(amps)))
 
 
-def _supply_look(supply: SupplyPoint) -> PartLook:
+def _supply_look(supply: SupplyPoint, is_cold: bool) -> PartLook:
+    """The rush into cold heaters is over before it harms a supply that does not limit."""
     values = [volts_text(supply.v), amps_text(supply.a)]
     load = supply.load_pct
     if load is not None:
         values.append(f"{format_number(load, 0)}{THIN_SPACE}%")
-    over = supply.limiting or (load is not None and load > 100 + 1e-6)
+    over = supply.limiting or (not is_cold and load is not None and load > 100 + 1e-6)
     return PartLook("over" if over else "ok", _GAP.join(values))
 
 
-def _branch_look(part: AnyPart, branch: BranchPoint) -> PartLook:
-    state: State = "none"
-    if (isinstance(part, Resistor) and part.rated_w is not None and branch.w > part.rated_w) or (
-        isinstance(part, Fuse) and branch.a > part.rated_a
-    ):
-        state = "over"
+def _branch_look(part: AnyPart, branch: BranchPoint, is_cold: bool) -> PartLook:
+    """A resistor is judged by its heat, which the short rush into cold heaters does not bring about."""
+    too_hot = (
+        isinstance(part, Resistor) and not is_cold and part.rated_w is not None and branch.w > part.rated_w
+    )
+    state: State = "over" if too_hot or (isinstance(part, Fuse) and branch.a > part.rated_a) else "none"
     second = (
         amps_text(branch.a) if part.kind in ("fuse", "switch", "diode", "capacitor") else watts_text(branch.w)
     )

@@ -43,17 +43,21 @@ class OfferList(QListWidget):
             " border-radius: 5px; padding: 3px; outline: none; }"
         )
 
-    def show_offers(self, found: list[Offer]) -> None:
-        """Fill the list and choose the first; an empty one hides."""
+    def show_offers(self, found: list[Offer], hint: str = "") -> None:
+        """Fill the list and choose the first; without offers show the hint, or hide where there is none."""
         self.clear()
+        if hint:
+            row = QListWidgetItem(hint)
+            row.setFlags(Qt.ItemFlag.NoItemFlags)
+            self.addItem(row)
         for offer in found:
             item = QListWidgetItem(f"{offer.label}  {offer.detail}")
             item.setData(_OFFER, offer)
             self.addItem(item)
-        self.setVisible(bool(found))
+        self.setVisible(self.count() > 0)
+        self.raise_()
         if found:
             self.setCurrentRow(0)
-            self.raise_()
 
     def fit(self, corner: QPoint, room: float) -> None:
         """Take the place below the field: as high as the offers are, or as the room allows."""
@@ -61,16 +65,17 @@ class OfferList(QListWidget):
         self.setGeometry(QRect(corner, QSize(WIDTH, height)))
 
     def offered(self) -> list[Offer]:
-        """What the list shows."""
-        return [self.item(row).data(_OFFER) for row in range(self.count())]
+        """What the list offers."""
+        rows = [self.item(row).data(_OFFER) for row in range(self.count())]
+        return [offer for offer in rows if offer is not None]
 
     def offer_of(self, item: QListWidgetItem | None) -> Offer | None:
-        """The offer of a row."""
+        """The offer of a row; a hint has none."""
         return None if item is None else item.data(_OFFER)
 
     def step(self, by: int) -> None:
         """Walk up or down, round the ends."""
-        if self.count():
+        if self.offered():
             self.setCurrentRow((self.currentRow() + by) % self.count())
 
 
@@ -88,8 +93,11 @@ class _OfferDelegate(QStyledItemDelegate):
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: object) -> None:
         """Paint one row."""
-        offer: Offer = index.data(_OFFER)  # type: ignore[attr-defined]
+        offer: Offer | None = index.data(_OFFER)  # type: ignore[attr-defined]
         rect: QRect = option.rect
+        if offer is None:
+            self._paint_hint(painter, rect, index.data())  # type: ignore[attr-defined]
+            return
         state: QStyle.StateFlag = option.state
         painter.save()
         if state & QStyle.StateFlag.State_Selected:
@@ -106,5 +114,14 @@ class _OfferDelegate(QStyledItemDelegate):
         painter.setPen(self.theme.colour("ink" if state & QStyle.StateFlag.State_Selected else "soft"))
         painter.setFont(plain)
         elided = QFontMetricsF(plain).elidedText(detail, Qt.TextElideMode.ElideRight, inner.width())
+        painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter, elided)
+        painter.restore()
+
+    def _paint_hint(self, painter: QPainter, rect: QRect, text: str) -> None:
+        font, inner = self.theme.font(12), rect.adjusted(8, 0, -8, 0)
+        painter.save()
+        painter.setPen(self.theme.colour("soft"))
+        painter.setFont(font)
+        elided = QFontMetricsF(font).elidedText(text, Qt.TextElideMode.ElideRight, inner.width())
         painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter, elided)
         painter.restore()

@@ -75,6 +75,16 @@ def place(document: Document, selection: Selection, template: Template, at: Poin
     return part_id
 
 
+def rows_after(at: Point, left: float, right: float, pitch: float, rows: int = 12) -> Iterator[Point]:
+    """Places to the right of one on a sheet, as far as ``right``, then along rows below it that begin at ``left``."""
+    x, y = at[0] + pitch, at[1]
+    for _ in range(rows):
+        while x <= right:
+            yield snapped(x, y)
+            x += pitch
+        x, y = left, y + pitch
+
+
 def spiral(centre: Point) -> Iterator[Point]:
     """Points of the grid from the centre outwards, ring by ring, always in the same order."""
     x, y = snapped(*centre)

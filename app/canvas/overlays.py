@@ -22,14 +22,24 @@ _PLACE = QPoint(16, 14)
 
 @guarded
 class AddField(QLineEdit):
-    """Offers what a text may mean in a list below; ``chosen`` carries the offer that Enter took."""
+    """Offers what a text may mean in a list below; ``chosen`` carries the offer that Enter took.
+
+    ``explain`` says why there is no offer for a text.
+    """
 
     chosen = Signal(object)
     left = Signal()
 
-    def __init__(self, parent: QWidget, theme: Theme, offers: Callable[[str], list[Offer]]) -> None:
+    def __init__(
+        self,
+        parent: QWidget,
+        theme: Theme,
+        offers: Callable[[str], list[Offer]],
+        explain: Callable[[str], str],
+    ) -> None:
         super().__init__(parent)
         self._offers = offers
+        self._explain = explain
         translate = QCoreApplication.translate
         self.setPlaceholderText(translate("adding", "add: ECC83, 10R, relay…"))
         self.setAccessibleName(translate("adding", "Add a part"))
@@ -103,9 +113,10 @@ class AddField(QLineEdit):
 
     def _on_edited(self, text: str) -> None:
         found = self._offers(text)
-        if not found and self._list is None:
+        hint = self._explain(text) if text.strip() and not found else ""
+        if not found and not hint and self._list is None:
             return
-        self.list.show_offers(found)
+        self.list.show_offers(found, hint)
         parent = self.parentWidget()
         room = (parent.height() if parent is not None else 0) - self.geometry().bottom() - 12
         self.list.fit(QPoint(_PLACE.x(), self.geometry().bottom() + 4), room)

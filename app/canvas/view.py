@@ -36,7 +36,7 @@ from app.canvas.overlays import AddField
 from app.canvas.preview import HoverRing
 from app.canvas.routing import Point, grown
 from app.canvas.scene import SheetScene
-from app.canvas.wiring import lay_wire, wire_offer
+from app.canvas.wiring import lay_wire, why_no_offer, wire_offer
 from app.canvas.zoom import ZoomView
 from app.guard import guarded
 from app.selection import Selection
@@ -73,7 +73,7 @@ class SheetView(ZoomView):
         self.is_seen = False
         # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
         self.setViewport(QWidget())
-        self.add_field: AddField = AddField(self, scene.theme, self._offers)
+        self.add_field: AddField = AddField(self, scene.theme, self._offers, self._explain)
         self._set_up()
         self.document.changed.connect(self._on_changed)
         self.document.replaced.connect(self._on_replaced)
@@ -341,28 +341,28 @@ class SheetView(ZoomView):
         found = offers(text, self.document.catalogue)
         return found if wire is None else [wire, *found]
 
+    def _explain(self, text: str) -> str:
+        return why_no_offer(text, self.document.sheet)
+
     def _free_place(self, template: Template) -> Point:
         part = operations.part_from(template, "X", (0.0, 0.0))
         place = place_of(part, self.document.catalogue, self.sheet_scene.theme)
         room = [grown(rect, 8.0) for rect in (place.body, place.label)]
         middle = self.mapToScene(self.viewport().rect().center())
-        for at in (*self._places_beside(), *operations.spiral((middle.x(), middle.y()))):
+        for at in (*self._places_in_rows(), *operations.spiral((middle.x(), middle.y()))):
             if all(self.sheet_scene.layout_.is_free(operations.around(rect, at)) for rect in room):
                 return at
         return operations.snapped(middle.x(), middle.y())
 
-    def _places_beside(self) -> Iterator[Point]:
-        """Places to the right of the selected part, then in the row below, as far as the view shows them."""
-        parts = [part for part in self.document.sheet.parts if part.id in self.selection.ids]
-        if len(parts) == 1:
-            (x, y), seen = parts[0].at, self.mapToScene(self.viewport().rect()).boundingRect()
-            room = seen.adjusted(_PITCH / 3, _PITCH / 3, -_PITCH / 2, -_PITCH / 2)
-            leftmost = max(min(part.at[0] for part in self.document.sheet.parts), room.left())
-            rows = ((x + _PITCH, y), (leftmost, y + _PITCH))
-            for left, level in rows:
-                while room.contains(left, level):
-                    yield operations.snapped(left, level)
-                    left += _PITCH  # noqa: PLW2901
+    def _places_in_rows(self) -> Iterator[Point]:
+        """Where the next part may stand: at the upper left of an empty sheet, else in rows after the selected one."""
+        parts, seen = self.document.sheet.parts, self.mapToScene(self.viewport().rect()).boundingRect()
+        chosen = [part.at for part in parts if part.id in self.selection.ids]
+        if not parts:
+            yield operations.snapped(seen.left() + _PITCH * 0.75, seen.top() + seen.height() / 3)
+        elif len(chosen) == 1:
+            leftmost = min(part.at[0] for part in parts)
+            yield from operations.rows_after(chosen[0], leftmost, seen.right() - _PITCH / 2, _PITCH)
 
     def _describe(self, _: object = None) -> None:
         """Tell a screen reader what is selected."""

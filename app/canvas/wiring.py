@@ -9,7 +9,7 @@ from app.canvas import operations, words
 from app.canvas.adding import Offer
 from app.canvas.routing import length_of
 from core.sheet import Sheet
-from core.terminals import terminal_names
+from core.terminals import has_terminal, terminal_names
 
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
@@ -19,6 +19,7 @@ METRES_PER_UNIT = 0.001  # a sheet unit stands for a millimetre
 _TWO = re.compile(
     r"(?:wire\s+|strap\s+)?(\S+?\.\S+?)(?:\s+to\s+|\s*[-–→,]\s*|\s+)(?:(\S+?\.\S+)|([^\s.]+))", re.I
 )
+_BEGUN = re.compile(r"(?:wire\s+|strap\s+)?(\S+?\.[^\s.]+?)(?:\s+to|\s*[-–→,])?(?:\s*[^\s.]+\.)?", re.I)
 
 
 def wire_offer(text: str, sheet: Sheet) -> Offer | None:
@@ -27,8 +28,7 @@ def wire_offer(text: str, sheet: Sheet) -> Offer | None:
     if match is None:
         return None
     start = _terminal(match[1], sheet)
-    other = match[2] or f"{match[1].rpartition('.')[0]}.{match[3]}"
-    end = _terminal(other, sheet)
+    end = _terminal(_other_end(match), sheet)
     if start is None or end is None or start == end:
         return None
     return Offer(
@@ -38,15 +38,55 @@ def wire_offer(text: str, sheet: Sheet) -> Offer | None:
     )
 
 
+def why_no_offer(text: str, sheet: Sheet) -> str:
+    """Why nothing is offered for a text: which of two terminals does not exist, or what is still to be typed."""
+    match = _TWO.fullmatch(text.strip())
+    one = _BEGUN.fullmatch(text.strip()) if match is None else None
+    start = match[1] if match else one[1] if one else ""
+    if not start[:1].isalpha():
+        return words.tr("Nothing is called that.")
+    if match is not None and not _is_unfinished(match[3], sheet):
+        ends = (start, _other_end(match))
+        missing = [_missing(end, sheet) for end in ends if _terminal(end, sheet) is None]
+        return missing[0] if missing else words.tr("A wire needs two different terminals.")
+    known = _terminal(start, sheet)
+    if known is None:
+        return _missing(start, sheet)
+    return words.tr("Type the terminal where the wire from {start} ends.").format(start=known)
+
+
+def _is_unfinished(text: str | None, sheet: Sheet) -> bool:
+    """Whether the second terminal is still being typed: its part without the dot, or the word before it."""
+    begun = (text or "").casefold()
+    return bool(begun) and any(word.startswith(begun) for word in ("to", *_ids(sheet)))
+
+
+def _ids(sheet: Sheet) -> tuple[str, ...]:
+    return tuple(part.id.casefold() for part in sheet.parts)
+
+
+def _missing(text: str, sheet: Sheet) -> str:
+    part_text, _, name = text.rpartition(".")
+    part_id = next((part.id for part in sheet.parts if part.id.casefold() == part_text.casefold()), None)
+    if part_id is None:
+        return words.tr("There is no part {id}.").format(id=part_text)
+    return words.tr("{id} has no terminal {name}.").format(id=part_id, name=name)
+
+
+def _other_end(match: re.Match[str]) -> str:
+    """The second terminal as it was typed; a bare name is one of the first terminal's part."""
+    return match[2] or f"{match[1].rpartition('.')[0]}.{match[3]}"
+
+
 def _terminal(text: str, sheet: Sheet) -> str | None:
     """The terminal that a text names, in any case; a tube has every pin."""
     part_text, _, name = text.rpartition(".")
     for part in sheet.parts:
         if part.id.casefold() == part_text.casefold():
-            names = terminal_names(part)
-            if names is None:
-                return f"{part.id}.{name}" if name.isdecimal() and 1 <= int(name) <= 20 else None
-            found = [each for each in names if each.casefold() == name.casefold()]
+            names = terminal_names(part) or (name,)
+            found = [
+                each for each in names if each.casefold() == name.casefold() and has_terminal(part, each)
+            ]
             return f"{part.id}.{found[0]}" if found else None
     return None
 

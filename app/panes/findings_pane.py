@@ -145,6 +145,9 @@ class FindingsPane(QWidget):
         if assessment is None:
             self.list.empty_text = self.tr("Not solved for this drawing yet")
             self.summary.setText("")
+        elif not self._document.sheet.parts:
+            self.list.empty_text = self.tr("The sheet is empty. Type a part into the add field.")
+            self.summary.setText("")
         else:
             self.list.empty_text = self.tr("Nothing to report: every heater is within its tolerance.")
             self.summary.setText(counts_text(findings))

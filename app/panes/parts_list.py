@@ -15,7 +15,7 @@ from PySide6.QtCore import (
     Qt,
     Signal,
 )
-from PySide6.QtGui import QKeyEvent, QPalette, QStandardItem, QStandardItemModel
+from PySide6.QtGui import QDrag, QKeyEvent, QPalette, QPixmap, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -128,6 +128,18 @@ class StockView(QTreeView):
             event.accept()
             return
         super().keyPressEvent(event)
+
+    def startDrag(self, supported_actions: Qt.DropAction) -> None:
+        """Drag without a picture of the row: the drawing shows an outline of the part under the pointer."""
+        data = self.model().mimeData(self.selectedIndexes())
+        if data is None or not data.hasFormat(MIME_TYPE):
+            return
+        picture = QPixmap(1, 1)
+        picture.fill(Qt.GlobalColor.transparent)
+        drag = QDrag(self)
+        drag.setMimeData(data)
+        drag.setPixmap(picture)
+        drag.exec(supported_actions, Qt.DropAction.CopyAction)
 
 
 class PartsList(QWidget):

@@ -34,6 +34,7 @@ from app.theme import Theme, palette
 
 _ROW_HEIGHT = 24
 _PAD = 3
+_NARROWEST = 18
 AnyIndex = QModelIndex | QPersistentModelIndex
 
 
@@ -135,7 +136,7 @@ class RowView(QTableView):
         head.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         head.setSortIndicatorClearable(True)
         head.setHighlightSections(False)
-        head.setMinimumSectionSize(18)
+        head.setMinimumSectionSize(_NARROWEST)
         head.setStretchLastSection(True)
 
     def set_theme(self, theme: Theme) -> None:
@@ -157,7 +158,10 @@ class RowView(QTableView):
         self.fit_columns()
 
     def fit_columns(self) -> None:
-        """Make each column as wide as what stands in it; what is left over goes between them."""
+        """Make each column as wide as what stands in it; what is left over goes between them.
+
+        Without rows the headings share the width that there is.
+        """
         head, count = self.horizontalHeader(), self.proxy.columnCount()
         if not count:
             return
@@ -167,9 +171,16 @@ class RowView(QTableView):
         for column in range(count):
             heading = metrics.horizontalAdvance(self._heading(column, Qt.ItemDataRole.DisplayRole))
             sample = cells.horizontalAdvance(self._heading(column, SAMPLE_ROLE))
-            widths.append(max(self.sizeHintForColumn(column), max(heading, sample) + 2 * _PAD))
+            content = max(self.sizeHintForColumn(column), sample + 2 * _PAD) if self._has_rows else 0
+            widths.append(max(content, heading + 2 * _PAD, _NARROWEST))
+        if not self._has_rows:
+            widths = _squeezed(widths, self.viewport().width())
         for column, share in enumerate(self._shares(sum(widths), count)):
             head.resizeSection(column, widths[column] + share)
+
+    @property
+    def _has_rows(self) -> bool:
+        return self.proxy.rowCount() > 0
 
     def _heading(self, column: int, role: int) -> str:
         return str(self.proxy.headerData(column, Qt.Orientation.Horizontal, role) or "")
@@ -187,13 +198,16 @@ class RowView(QTableView):
 
     def show_rows(self, rows: tuple[Row, ...]) -> None:
         """Show other rows; columns are fitted anew where one is too narrow for them."""
+        had_rows = self._has_rows
         self._following = True
         try:
             self.rows.set_rows(rows)
         finally:
             self._following = False
         head = self.horizontalHeader()
-        if any(self.sizeHintForColumn(c) > head.sectionSize(c) for c in range(head.count())):
+        if self._has_rows != had_rows or any(
+            self.sizeHintForColumn(c) > head.sectionSize(c) for c in range(head.count())
+        ):
             self.fit_columns()
 
     def follow(self, ids: frozenset[str]) -> None:
@@ -244,3 +258,11 @@ class RowView(QTableView):
             flags = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
             painter.drawText(self.viewport().rect().adjusted(24, 20, -24, -8), int(flags), self.empty_text)
             painter.end()
+
+
+def _squeezed(widths: list[int], room: int) -> list[int]:
+    """Widths that fit into the room, each giving up its share of what it has above the least."""
+    spare = [width - _NARROWEST for width in widths]
+    left = max(room - _NARROWEST * len(widths), 0)
+    total = sum(spare)
+    return widths if total <= left else [_NARROWEST + each * left // total for each in spare]

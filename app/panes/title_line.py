@@ -59,11 +59,16 @@ class TitleLine(QWidget):
         """The title on show."""
         return self._title
 
+    @property
+    def shown(self) -> str:
+        """What stands for the title on screen: a sheet without one is untitled."""
+        return self._title.strip() or self.tr("Untitled")
+
     def set_title(self, title: str) -> None:
         """Show another title."""
         self._title = title
         self.setToolTip(self.tr("Double click or F2 renames the sheet"))
-        self.setAccessibleDescription(title)
+        self.setAccessibleDescription(self.shown)
         self.update()
 
     def set_theme(self, theme: Theme) -> None:
@@ -122,7 +127,7 @@ class TitleLine(QWidget):
         font = self._theme.font(14, bold=True)
         painter.setFont(font)
         painter.setPen(self._theme.colour("ink"))
-        text = QFontMetrics(font).elidedText(self._title, Qt.TextElideMode.ElideRight, self.width() - 6)
+        text = QFontMetrics(font).elidedText(self.shown, Qt.TextElideMode.ElideRight, self.width() - 6)
         painter.drawText(self.rect().adjusted(2, 0, 0, 0), int(Qt.AlignmentFlag.AlignVCenter), text)
         if self.hasFocus():
             paint_focus_ring(painter, QRectF(self.rect()), self._theme)

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import msgspec
 
 from core.catalogue import Catalogue
-from core.sheet import Mains
+from core.sheet import Mains, Overload
 
 GROUND = "chassis"
 
@@ -22,13 +22,17 @@ class Source(msgspec.Struct, frozen=True, tag=True):
     """An EMF behind a resistance, raising ``u`` above ``v``.
 
     ``ac_per_mains`` is rms volts per volt of mains, ``dc_v`` steady volts. With ``limit_a`` the source gives
-    no more than that. ``rated_a`` is what it may give for ever; ``bias`` marks a source that only lifts.
+    no more than that and takes nothing; ``overload`` is what it does at its limit, ``foldback_a`` what is left
+    of it at a short where it folds back. ``rated_a`` is what it may give for ever; ``bias`` marks a source that
+    only lifts.
     """
 
     ac_per_mains: float = 0.0
     dc_v: float = 0.0
     ohm: float = 0.0
     limit_a: float | None = None
+    overload: Overload = "constant-current"
+    foldback_a: float = 0.0
     rated_a: float | None = None
     bias: bool = False
 

@@ -2,8 +2,8 @@
 
 Resistance: R(T) = R_cold (1 + (c - 1) (r(T) - 1) / (r(T0) - 1)) with r the tungsten resistivity ratio to
 293.15 K, c the type's hot over cold resistance, and T0 the working temperature, at which r(T0) = c. For
-c below 5.09 pure tungsten would put the heater colder than 1100 K, below its own cathode: such heaters are
-alloys or have long leads, so T0 stays at 1100 K and the ratio is still met exactly at both ends.
+c below 4.87 pure tungsten would put the heater colder than 1060 K, below its own cathode: such heaters are
+alloys or have long leads, so T0 stays at 1060 K and the ratio is still met exactly at both ends.
 
 Heat, indirectly heated: heater to cathode q_hk = P0 (Th^4 - Tk^4) / (T0^4 - Tk0^4), cathode to surroundings
 q_ka = P0 (Tk^4 - Ta^4) / (Tk0^4 - Ta^4), Tk0 = 1050 K. In the steady state both equal the electrical power,
@@ -22,7 +22,7 @@ from core.elements.tungsten import TUNGSTEN, Array, RatioCurve
 
 CATHODE_K = 1050.0
 DEFAULT_COLD_RATIO = 7.0
-MIN_WORKING_K = 1100.0
+MIN_WORKING_K = 1060.0
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from core.elements.branch import GROUND, Beyond, Branch, Context, Source
 from core.sheet import Battery, DcSupply, Elevation, MainsFeed, RectifiedSupply, Winding
 
+FOLDBACK_SHARE = 0.2  # of the limit is left at a short, unless the sheet says otherwise: common practice
+
 
 def winding_branches(part: Winding, context: Context) -> tuple[Branch, ...]:
     """No-load volts are rated volts (1 + regulation); resistance is regulation x rated volts / rated amperes.
@@ -25,7 +27,13 @@ def winding_branches(part: Winding, context: Context) -> tuple[Branch, ...]:
 
 def dc_supply_branches(part: DcSupply, _context: Context) -> tuple[Branch, ...]:
     """Set volts without resistance up to the limit."""
-    law = Source(dc_v=part.set_v, limit_a=part.limit_a, rated_a=part.limit_a)
+    law = Source(
+        dc_v=part.set_v,
+        limit_a=part.limit_a,
+        rated_a=part.limit_a,
+        overload=part.overload,
+        foldback_a=FOLDBACK_SHARE * part.limit_a if part.foldback_a is None else part.foldback_a,
+    )
     return (Branch(part.id, part.id, f"{part.id}.+", f"{part.id}.-", law),)
 
 

@@ -9,7 +9,7 @@ from functools import cached_property
 from core.catalogue import Catalogue
 from core.catalogue.types import TubeType
 from core.circuit import Circuit, Island
-from core.circuit.build import is_open
+from core.circuit.build import is_ideal, is_open
 from core.elements.branch import GROUND, Branch, Contact, Hot, Ntc, Rectifying, Resistive, Source
 from core.limits import strung_keys
 from core.results import Finding, HeaterPoint, Limits, OperatingPoint, Sentence
@@ -22,6 +22,7 @@ from core.sheet import (
     Lamp,
     MainsFeed,
     RectifiedSupply,
+    Resistor,
     Sheet,
     Switch,
     Tube,
@@ -140,8 +141,8 @@ class Case:
         return {branch.owner: line for line in self.lines for branch in line.island.branches}
 
     @cached_property
-    def open_contacts(self) -> dict[Line, tuple[str, ...]]:
-        """Open switches and relay contacts of a line, filled as they are asked."""
+    def loop_ways(self) -> dict[str, list[tuple[str, str, bool, bool]]]:
+        """What leads from each piece of metal, filled when the first cold heater is asked about."""
         return {}
 
     @cached_property
@@ -194,7 +195,7 @@ class Case:
 
     @cached_property
     def conductors(self) -> tuple[Branch, ...]:
-        """Wires, fuses, closed switches and closed relay contacts."""
+        """Wires, fuses, closed switches and relay contacts, and resistors of no resistance."""
         more = [
             branch
             for kind in (Fuse, Switch)
@@ -203,7 +204,32 @@ class Case:
         ]
         pulled = frozenset(key for key, branch in self.nominal.branches.items() if branch.pulled_in)
         contacts = [b for b in self.circuit.branches.values() if isinstance(b.law, Contact)]
-        return (*self.wire_branches, *more, *(b for b in contacts if not is_open(b, pulled)))
+        none = [b for b in self.ideal_connections if isinstance(self.sheet.part_by_id.get(b.owner), Resistor)]
+        return (*self.wire_branches, *more, *(b for b in contacts if not is_open(b, pulled)), *none)
+
+    @cached_property
+    def ideal_connections(self) -> tuple[Branch, ...]:
+        """Wires, closed switches and contacts, and fuses and resistors without resistance."""
+        more = (
+            b for b in self.circuit.branches.values() if is_ideal(b) and b.owner not in self.sheet.wire_by_id
+        )
+        pulled = frozenset(key for key, branch in self.nominal.branches.items() if branch.pulled_in)
+        return (*self.wire_branches, *(b for b in more if not is_open(b, pulled)))
+
+    @cached_property
+    def metal_nets(self) -> Nets:
+        """Terminals joined by wires and by what connects without resistance, or by fuses."""
+        return Nets(self.conductors)
+
+    @cached_property
+    def ideal_nets(self) -> Nets:
+        """Terminals joined by wires and by what connects without resistance."""
+        return Nets(self.ideal_connections)
+
+    @cached_property
+    def ideal_ways(self) -> Ways:
+        """Where wires and what connects without resistance lead from each terminal."""
+        return ways(self.ideal_connections)
 
     @cached_property
     def wired_pins(self) -> dict[str, tuple[str, ...]]:

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from core.circuit.build import is_open
-from core.elements.branch import Contact
+from core.elements.branch import Coil
 from core.results import COLD_SHARE, Finding, HeaterPoint, Sentence, sentence
 from core.rules.basis import COMMON, Case, Line
+from core.rules.loops import breaks
 from core.rules.strapping import shorting_straps
-from core.rules.words import listed, pin_list, volts
-from core.sheet import Switch, Tube
+from core.rules.words import apart, listed, pin_list, volts
+from core.sheet import Relay, Tube
 
 COLD_SOURCE = f"{COMMON}: below a twentieth of its rated volts a heater does not glow"
 
@@ -72,14 +72,33 @@ def _reason(
             ),
             sentence("Wire {pins} to the other side of the supply.", pins=pin_list(bare[:1])),
         )
-    if all(shorting_straps(case, *_terminals(part_id, one)) for one in sections):
+    straps = [shorting_straps(case, *_terminals(part_id, one)) for one in sections]
+    if all(straps):
+        return _bypassed(case, straps[0], wired, name)
+    ends = (f"{part_id}.{wired[0]}", f"{part_id}.{wired[-1]}")
+    broken = breaks(case, *ends, part_id)
+    return _broken(case, broken, name) if broken else _from_the_line(case, line, name)
+
+
+def _bypassed(case: Case, straps: tuple[str, ...], wired: list[str], name: str) -> _Reason:
+    """A heater whose ends are joined by wires, or by something else without resistance."""
+    others = [one for one in straps if one not in case.sheet.wire_by_id]
+    if not others:
         return _Reason(
             sentence(
                 "{name} stays cold: a wire joins {pins} of its heater.", name=name, pins=pin_list(wired)
             ),
             sentence("Take out the wire that joins the ends of the heater."),
         )
-    return _from_the_line(case, line, name)
+    return _Reason(
+        sentence(
+            "{name} stays cold: {part} joins {pins} of its heater.",
+            name=name,
+            part=listed(others),
+            pins=pin_list(wired),
+        ),
+        sentence("Open {part}, or take it off the heater.", part=listed(others)),
+    )
 
 
 def _ends(pins: tuple[str, ...]) -> tuple[str, ...]:
@@ -93,14 +112,6 @@ def _terminals(part_id: str, section: HeaterPoint) -> tuple[str, str]:
 
 def _from_the_line(case: Case, line: Line, name: str) -> _Reason:
     """Why a heater with both ends wired gets nothing."""
-    opened = case.open_contacts.get(line)
-    if opened is None:
-        opened = case.open_contacts[line] = _open_at(case, line)
-    if opened:
-        return _Reason(
-            sentence("{name} stays cold: {open} stands open.", name=name, open=listed(opened)),
-            sentence("Close {open}.", open=listed(opened)),
-        )
     if not line.supplies:
         return _Reason(
             sentence("{name} stays cold: no supply feeds its heater.", name=name),
@@ -109,7 +120,12 @@ def _from_the_line(case: Case, line: Line, name: str) -> _Reason:
     weak = [one for one in line.supplies if _is_down(case, one)]
     if weak:
         return _Reason(
-            sentence("{name} stays cold: {ids} gives next to nothing.", name=name, ids=listed(weak)),
+            sentence(
+                "{name} stays cold: {ids} {give} next to nothing.",
+                name=name,
+                ids=listed(weak),
+                give="gives" if len(weak) == 1 else "give",
+            ),
             sentence("Look for the short circuit or overload of {ids} first.", ids=listed(weak)),
         )
     return _Reason(
@@ -123,25 +139,65 @@ def _is_down(case: Case, supply: str) -> bool:
     return point is not None and point.v < COLD_SHARE * case.supply_volts[supply]
 
 
-def _open_at(case: Case, line: Line) -> tuple[str, ...]:
-    """Open switches and relay contacts on a line."""
-    terminals = set(line.island.terminals)
-    found = [
-        part.id
-        for part in case.kinds.get(Switch, ())
-        if isinstance(part, Switch)
-        and not part.closed
-        and (f"{part.id}.1" in terminals or f"{part.id}.2" in terminals)
-    ]
-    pulled = frozenset(key for key, branch in case.nominal.branches.items() if branch.pulled_in)
-    wired = case.wired_pins
-    for branch in line.island.branches:
-        law = branch.law
-        if isinstance(law, Contact) and is_open(branch, pulled):
-            pins = (branch.u.rpartition(".")[2], branch.v.rpartition(".")[2])
-            if all(pin in wired.get(branch.owner, ()) for pin in pins):
-                found.append(branch.owner)
-    return tuple(dict.fromkeys(found))
+def _broken(case: Case, broken: tuple[str, ...], name: str) -> _Reason:
+    """A heater whose loop is broken by something in it: the first break, and its like, are named."""
+    kind = _break_of(case, broken[0])
+    ids = listed([one for one in broken if _break_of(case, one) == kind])
+    values = {"name": name, "ids": ids, "id": broken[0]}
+    if kind == "pulled":
+        return _Reason(
+            sentence("{name} stays cold: {ids} in its string is pulled, so no current flows.", **values),
+            sentence("Put {ids} back: one tube out of a string cools them all.", **values),
+        )
+    if kind == "unknown":
+        return _Reason(
+            sentence("{name} stays cold: its current would flow through {ids}, of unknown type.", **values),
+            sentence("Choose a type for {ids} that the catalogue has.", **values),
+        )
+    if kind == "diode":
+        return _Reason(
+            sentence("{name} stays cold: {ids} blocks its current.", **values),
+            sentence("Turn {ids} round.", **values),
+        )
+    if kind == "capacitor":
+        return _Reason(
+            sentence("{name} stays cold: {ids} in its loop passes no heater current.", **values),
+            sentence("Bridge {ids} by a wire.", **values),
+        )
+    part = case.sheet.part_by_id[broken[0]]
+    if isinstance(part, Relay):
+        return _relay(case, part, name)
+    return _Reason(
+        sentence("{name} stays cold: {ids} stands open.", **values), sentence("Close {ids}.", **values)
+    )
+
+
+def _break_of(case: Case, part_id: str) -> str:
+    part = case.sheet.part_by_id[part_id]
+    if isinstance(part, Tube):
+        return "pulled" if part.pulled else "unknown"
+    return "unknown" if part.kind in {"lamp", "thermistor"} else part.kind
+
+
+def _relay(case: Case, relay: Relay, name: str) -> _Reason:
+    """A heater behind a relay contact, with what the coil gets against what it needs."""
+    coil, law = case.nominal.branches.get(relay.id), case.circuit.branches[relay.id].law
+    values = {"name": name, "id": relay.id}
+    if coil is None or not isinstance(law, Coil) or coil.pulled_in:
+        return _Reason(
+            sentence("{name} stays cold: {id} stands open while it is pulled in.", **values),
+            sentence("Move the heater to the other contact of {id}.", **values),
+        )
+    got, wanted = apart(coil.v, law.pull_in_v)
+    return _Reason(
+        sentence(
+            "{name} stays cold: {id} stands open, because its coil gets {v} and pulls in at {pull_in}.",
+            v=got,
+            pull_in=wanted,
+            **values,
+        ),
+        sentence("Give the coil of {id} its {coil}.", coil=volts(relay.coil_v), **values),
+    )
 
 
 def half_heated(case: Case) -> Iterator[Finding]:
@@ -159,11 +215,12 @@ def _half(case: Case, tube: Tube, cold: list[HeaterPoint], warm: list[HeaterPoin
     dead = cold[0]
     pins = dead.pins.split("-")
     says = sentence(
-        "Only a part of {id} ({type}) is heated: its section {warm} gets {v}, but section {dead}"
-        " ({pins}) gets {none}.",
+        "Only a part of {id} ({type}) is heated: its {warm} {v}, but section {dead} ({pins}) gets {none}.",
         id=tube.id,
         type=tube.type,
-        warm=listed([one.pins for one in warm]),
+        warm=f"section {warm[0].pins} gets"
+        if len(warm) == 1
+        else f"sections {listed([o.pins for o in warm])} get",
         v=volts(warm[0].v),
         dead=dead.pins,
         pins=pin_list(pins),

@@ -32,13 +32,12 @@ def heater_voltage(case: Case) -> Iterator[Finding]:
 
 
 def _outside(case: Case, sections: tuple[HeaterPoint, ...], by_current: bool) -> list[HeaterPoint]:
-    """The sections over or under their limits, of those judged by current or of those judged by volts."""
+    """The sections harmfully outside their limits, of those judged by current or of those judged by volts."""
     limits = case.limits
     return [
         section
         for section in sections
-        if (window := limits[section.key]).by_current is by_current
-        and window.state(section) in {"over", "under"}
+        if (window := limits[section.key]).by_current is by_current and window.is_harmful(section)
     ]
 
 
@@ -81,7 +80,7 @@ def _lamps(case: Case) -> Iterator[Finding]:
     for lamp in case.lamps:
         for point in case.points:
             for section in point.heaters.get(lamp.id, ()):
-                if case.limits[section.key].state(section) == "over":
+                if case.limits[section.key].is_harmful(section):
                     yield Finding(
                         rule="heater-voltage",
                         severity="caution",

@@ -11,7 +11,7 @@ from core.results import Finding, OperatingPoint, Sentence, sentence
 from core.rules.basis import COMMON, Case, Line
 from core.rules.mends import lift_window
 from core.rules.references import is_joined_rectifier
-from core.rules.words import listed, mains_words, volts
+from core.rules.words import apart, listed, mains_words, volts
 from core.sheet import Tube
 
 UNPUBLISHED_V = 90.0
@@ -67,7 +67,8 @@ def heater_cathode_voltage(case: Case) -> Iterator[Finding]:
             if any(_is_beyond(limits, bias - cathode_v, peak) for bias, peak in pins):
                 if line not in mends:
                     mends[line] = _lift_mend(case, line)
-                yield _finding(tube, kind, point, _worst(cathode_v, kind, pins), mends[line])
+                worst = _worst(cathode_v, kind, pins)
+                yield _finding(tube, kind, point, worst, mends[line], line.has_ac)
 
 
 def _is_judged(tube: Tube, kind: TubeType) -> bool:
@@ -107,27 +108,30 @@ def _worst(cathode_v: float, kind: TubeType, pins: list[tuple[float, float]]) ->
     return max(stresses, key=lambda one: one.value / one.limit if one.limit else one.value)
 
 
-def _finding(tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress, mend: Sentence) -> Finding:
+def _finding(
+    tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress, mend: Sentence, has_ac: bool
+) -> Finding:
+    got, told = apart(worst.value, worst.limit)
+    what = "" if not has_ac else " peak" if worst.field.endswith("peak_v") else " DC"
     values = {
         "id": tube.id,
         "type": tube.type,
-        "v": volts(worst.value),
-        "what": "peak" if worst.field.endswith("peak_v") else "DC",
+        "v": f"{got}{what}",
         "cathode": volts(tube.cathode_v or 0.0),
-        "limit": volts(worst.limit),
+        "limit": told,
         "condition": mains_words(point.condition.name),
     }
     side = "above" if worst.positive else "below"
     if worst.published:
         says = sentence(
-            f"The heater of {{id}} ({{type}}) is {{v}} {{what}} {side} its cathode, which stands at {{cathode}}"
+            f"The heater of {{id}} ({{type}}) is {{v}} {side} its cathode, which stands at {{cathode}}"
             " (at {condition}); {limit} is allowed.",
             **values,
         )
         source = kind.source_of(worst.field)
     else:
         says = sentence(
-            f"The heater of {{id}} ({{type}}) is {{v}} {{what}} {side} its cathode (at {{condition}}); no limit is"
+            f"The heater of {{id}} ({{type}}) is {{v}} {side} its cathode (at {{condition}}); no limit is"
             " published for the type, and more than {limit} is asking for trouble.",
             **values,
         )
@@ -151,24 +155,38 @@ def _lift_mend(case: Case, line: Line) -> Sentence:
     """The lift above chassis that satisfies every tube of the line at every mains, if there is one."""
     tubes = _with_cathodes(case, line)
     bounds: list[tuple[float, float]] = []
-    base = min(bias for one in tubes for bias, _ in _pins_of(line, *one, case.nominal))
+    # nominal mains may be unsolved where low or high mains is not
+    at = next(
+        one for one in (case.nominal, *case.points) if any(_pins_of(line, *tube, one) for tube in tubes)
+    )
+    base = min(bias for one in tubes for bias, _ in _pins_of(line, *one, at))
     for point in case.points:
         for tube, kind in tubes:
             bounds.extend(_bounds(tube, kind, pin, base) for pin in _pins_of(line, tube, kind, point))
+    if line.has_mains:
+        high = _high_cathodes(tubes)
+        return sentence("Move {ids} towards the chassis end of the string.", ids=listed(high))
     window = lift_window(bounds)
     if window is None:
-        return sentence(
-            "No single lift suits every cathode of this line: use two supplies, one of them for {ids}.",
-            ids=listed(_high_cathodes(tubes)),
-        )
-    outer = lift_window(_bounds(tube, kind, (0.0, 0.0), 0.0) for tube, kind in tubes) or window
+        return _no_lift(tubes)
     return sentence(
-        "Lift the heater line to between {low} and {high} above the chassis, less {own} for its own volts;"
-        " {best} is best.",
-        low=volts(outer[0]),
-        high=volts(outer[1]),
-        own=volts(max(window[0] - outer[0], outer[1] - window[1])),
+        "Lift the heater line to between {low} and {high} above the chassis; {best} is best.",
+        low=volts(window[0]),
+        high=volts(window[1]),
         best=volts(sum(window) / 2),
+    )
+
+
+def _no_lift(tubes: list[tuple[Tube, TubeType]]) -> Sentence:
+    high = _high_cathodes(tubes)
+    if len(high) == len(tubes):
+        return sentence(
+            "No lift suits {ids}: the heater volts themselves are more than the limits allow.",
+            ids=listed(high),
+        )
+    return sentence(
+        "No single lift suits every cathode of this line: use two supplies, one of them for {ids}.",
+        ids=listed(high),
     )
 
 

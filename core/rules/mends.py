@@ -56,14 +56,9 @@ def resistor_for(ohm: float, amps: float) -> Fitted | None:
     return Fitted(preferred, heat, next_wattage(2 * heat))
 
 
-def leg_resistor(emf_v: float, source_ohm: float, v: float, a: float, ratio: float) -> Fitted | None:
-    """A resistor for each leg of a supply that now gives ``v`` at ``a`` so that heaters come to their rating.
-
-    ``ratio`` is what a heater gets over what it is rated at. All that hangs on the supply is taken to follow
-    I ~ V^0.55.
-    """
-    amps = a / ratio**EXPONENT
-    return resistor_for((emf_v - amps * source_ohm - v / ratio) / (2 * amps), amps) if amps > 0 else None
+def leg_resistor(emf_v: float, source_ohm: float, wanted_v: float, amps: float) -> Fitted | None:
+    """A resistor for each of two legs, so that ``wanted_v`` is left at ``amps`` of an EMF behind a resistance."""
+    return resistor_for((emf_v - amps * source_ohm - wanted_v) / (2 * amps), amps) if amps > 0 else None
 
 
 def shunt_for(v: float, high_a: float, low_a: float) -> Fitted | None:

@@ -3,65 +3,137 @@
 from __future__ import annotations
 
 from core.elements.branch import Source
-from core.results import COLD_SHARE, Sentence, sentence
+from core.results import COLD_SHARE, HeaterPoint, Sentence, sentence
 from core.rules.balance import is_unbalanced
 from core.rules.basis import Case, Line
+from core.rules.feeds import Feed, Need, feed_of, is_evenly_loaded, need, own_ohm, string_of, warm_section
 from core.rules.mends import EXPONENT, leg_resistor, resistor_for
-from core.rules.strapping import has_halves, wrong_halves
-from core.rules.words import ohms, percent, rating, volts
+from core.rules.shorts import shorted_supplies
+from core.rules.strapping import has_halves, shorted_heater, wrong_halves
+from core.rules.words import band, listed, ohms, percent, rating, set_volts, share, volts
 from core.sheet import Tube, Winding
 
 DROP_SHARE = 0.02
 RIGHT_RATIO = 1.005
 ALIKE = 1.06  # heaters this close in volts over rating are mended together
-
-
-def _nominal_ratio(case: Case, part_id: str) -> float:
-    """Volts over rated volts of the heater's most loaded section at nominal mains; 0 where cold."""
-    return max((one.v / one.rated_v for one in case.nominal.heaters.get(part_id, ())), default=0.0)
+BALANCE_FIRST = "Balance the string first: its heaters want different currents."
 
 
 def over_mend(case: Case, part_id: str, high_pct: float) -> Sentence:
     """What would lower a heater that gets more volts than ``high_pct`` over its rating."""
-    strapped = _strapping_mend(case, part_id)
-    if strapped is not None:
-        return strapped
+    section = warm_section(case, part_id, over=True)
+    first = _deferred(case, part_id, section) or _band_mend(case, part_id, section)
+    if first is not None or section is None:
+        return first or sentence("A supply with fewer volts is needed.")
     line = case.line_of[part_id]
-    ratio = _nominal_ratio(case, part_id)
+    ratio = section.v / section.rated_v
     if ratio <= RIGHT_RATIO:
         mains = case.sheet.mains.high_pct
         worst = max(one.v / one.rated_v for point in case.points for one in point.heaters[part_id])
+        held = mains * (1 + high_pct / 100 - ratio) / (worst - ratio) if worst > ratio else mains
         return sentence(
             "At nominal mains it is not over: mains held to {mains}, or a regulated supply, would mend it.",
-            mains=percent(mains * high_pct / 100 / (worst - 1)),
+            mains=percent(held),
         )
-    if len(line.supplies) != 1:
-        return sentence("Use supplies that give {share} of the present volts.", share=_share(1 / ratio))
     low, high, mend = case.line_mends.get(line) or _line_mend(case, line)
-    if high > low * ALIKE and ratio > low * ALIKE:
-        return _own_resistor(case, part_id, ratio) or _single_supply_mend(case, line, ratio)
+    if not line.has_mains and high > low * ALIKE and ratio > low * ALIKE:
+        own = _own_resistor(case, line, part_id, section)
+        return own or sentence(
+            "It wants fewer volts than the other heaters of its line: feed it from a supply of its own."
+        )
     return mend
 
 
+def _deferred(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence | None:
+    """What has to be mended before the volts or the current of a heater mean anything."""
+    kind, tube = case.tube_types.get(part_id), case.sheet.part_by_id[part_id]
+    if kind is not None and isinstance(tube, Tube):
+        if has_halves(kind):
+            strapped = next((finding.mend for finding in wrong_halves(case, tube, kind)), None)
+            if strapped is not None:
+                return strapped
+        if any(shorted_heater(case, tube, kind)):
+            return sentence("Mend the strap first: it shorts a part of the heater.")
+    if any(one.v < COLD_SHARE * one.rated_v for one in case.nominal.heaters[part_id]) and section is not None:
+        return sentence("Mend the strap first: only a part of the heater is heated.")
+    line = case.line_of[part_id]
+    shorted = [one for one, _, _ in shorted_supplies(case, case.metal_nets) if one in line.supplies]
+    if shorted:
+        return sentence("Mend the short circuit of {id} first.", id=listed(shorted))
+    if section is not None and is_unbalanced(one.rated_a for one in string_of(case, section)):
+        return sentence(BALANCE_FIRST)
+    return None
+
+
+def _band_mend(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence | None:
+    """What to do where the heater is right at nominal mains and the mains band alone is wider than its window."""
+    if section is None or case.limits[section.key].is_harmful(section):
+        return None
+    at = [one for point in case.points for one in point.heaters[part_id] if one.key == section.key]
+    low, high = min(one.v for one in at), max(one.v for one in at)
+    limits = case.limits[section.key]
+    if (
+        limits.by_current
+        or limits.low_is_harmless
+        or high * (100 + limits.low_pct) <= low * (100 + limits.high_pct)
+    ):
+        return None
+    return sentence(
+        "The mains band moves the heaters by {low} to {high}, more than the {window} that is allowed: regulate the"
+        " supply, or narrow the band.",
+        low=percent((low / section.v - 1) * 100),
+        high=percent((high / section.v - 1) * 100),
+        window=band(limits.low_pct, limits.high_pct),
+    )
+
+
 def _line_mend(case: Case, line: Line) -> tuple[float, float, Sentence]:
-    """Least and most volts over rated volts among the warm heaters of a line, and what would mend the line.
+    """Least and most volts over rated volts among the warm heaters of a line, and what would lower the line.
 
     One heater that wants less than all others does not count for the mend.
     """
-    ratios = sorted(ratio for one in line.heaters if (ratio := _nominal_ratio(case, one)) > COLD_SHARE)
-    alike = [ratio for ratio in ratios if ratio <= ratios[0] * ALIKE]
-    mend = _single_supply_mend(case, line, (alike[0] + alike[-1]) / 2)
-    case.line_mends[line] = (ratios[0], ratios[-1], mend)
+    warm = [one for part_id in line.heaters if (one := warm_section(case, part_id, over=True)) is not None]
+    warm.sort(key=lambda one: one.v / one.rated_v)
+    ratios = [one.v / one.rated_v for one in warm]
+    alike = [one for one in warm if one.v / one.rated_v <= ratios[0] * ALIKE]
+    case.line_mends[line] = (ratios[0], ratios[-1], _lower(case, line, alike))
     return case.line_mends[line]
 
 
-def _own_resistor(case: Case, part_id: str, ratio: float) -> Sentence | None:
+def _lower(case: Case, line: Line, alike: list[HeaterPoint]) -> Sentence:
+    """What would bring heaters that are over by about the same to their rating."""
+    if line.has_mains:
+        return _dropper_mend(case, line, alike[-1])
+    feeds = [(feed, one) for one in alike if (feed := feed_of(case, line, one)) is not None]
+    if not feeds:
+        return _several_supplies(line, alike[-1])
+    feed = feeds[0][0]
+    same = [need(case, one, section) for one, section in feeds if one.leg == feed.leg]
+    wanted = Need((same[0].v + same[-1].v) / 2, (same[0].factor + same[-1].factor) / 2)
+    return _single_supply_mend(
+        case, feed, wanted, listed([section.owner for one, section in feeds if one.leg == feed.leg])
+    )
+
+
+def _several_supplies(line: Line, section: HeaterPoint) -> Sentence:
+    if line.has_resistors:
+        return sentence(
+            "Change the supplies or the resistors of this line until {id} gets {v}.",
+            id=section.owner,
+            v=volts(section.rated_v),
+        )
+    return sentence(
+        "Use supplies that give {share} of the present volts.", share=share(section.rated_v / section.v * 100)
+    )
+
+
+def _own_resistor(case: Case, line: Line, part_id: str, section: HeaterPoint) -> Sentence | None:
     """The resistor for one heater that wants less than all others on its line."""
-    sections = case.nominal.heaters[part_id]
-    if len(sections) != 1 or sections[0].key in case.strung:
+    if len(case.nominal.heaters[part_id]) != 1 or section.key in case.strung:
         return None
-    at_rating = sections[0].rated_a
-    fitted = resistor_for((ratio - 1) * sections[0].rated_v / at_rating, at_rating)
+    there = own_ohm(case, line, section.key)
+    more = (section.v + there * section.a - section.rated_v) / section.rated_a - there
+    fitted = resistor_for(more, section.rated_a)
     if fitted is None or fitted.rated_w is None:
         return None
     return sentence(
@@ -72,77 +144,138 @@ def _own_resistor(case: Case, part_id: str, ratio: float) -> Sentence | None:
     )
 
 
-def _strapping_mend(case: Case, part_id: str) -> Sentence | None:
-    """The other strapping of a heater with two halves, if that is what is wrong."""
-    kind, tube = case.tube_types.get(part_id), case.sheet.part_by_id[part_id]
-    if kind is None or not isinstance(tube, Tube) or not has_halves(kind):
-        return None
-    return next((finding.mend for finding in wrong_halves(case, tube, kind)), None)
-
-
-def _share(value: float) -> str:
-    return percent(value * 100).removeprefix("+")
-
-
-def _single_supply_mend(case: Case, line: Line, ratio: float) -> Sentence:
-    supply = line.supplies[0]
-    point = case.nominal.supplies.get(supply)
-    branches = case.circuit.branches_by_owner.get(supply, ())
-    laws = [branch.law for branch in branches if isinstance(branch.law, Source)]
-    if point is None or not laws or point.a <= 0:
-        return sentence("Use a supply with {share} of the present volts.", share=_share(1 / ratio))
-    if laws[0].limit_a is not None:
-        return sentence("Set {id} to {v}.", id=supply, v=volts(point.v / ratio))
-    source_ohm = sum(law.ohm for law in laws)
-    if isinstance(case.sheet.part_by_id[supply], Winding):
-        fitted = leg_resistor(point.v + point.a * source_ohm, source_ohm, point.v, point.a, ratio)
-        if fitted is not None and fitted.rated_w is not None:
-            return sentence(
-                "{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains.",
-                ohm=ohms(fitted.ohm),
-                w=rating(fitted.rated_w),
-                id=supply,
-            )
-    amps = point.a / ratio**EXPONENT
-    fitted = resistor_for(point.v * (1 - 1 / ratio) / amps, amps)
-    if fitted is not None and fitted.rated_w is not None:
+def _single_supply_mend(case: Case, feed: Feed, wanted: Need, heaters: str) -> Sentence:
+    branches = case.circuit.branches_by_owner[feed.supply]
+    amps = feed.a * wanted.factor
+    values = {"id": feed.supply, "v": set_volts(wanted.v), "heaters": heaters, "leg": feed.leg}
+    if any(isinstance(branch.law, Source) and branch.law.limit_a is not None for branch in branches):
+        return sentence("Set {id} to {v}.", **values)
+    even = is_evenly_loaded(case, feed.supply)
+    spare_v = feed.emf - amps * feed.ohm - wanted.v
+    if feed.leg or not isinstance(case.sheet.part_by_id[feed.supply], Winding):
+        fitted = resistor_for(spare_v / amps, amps)
+        template = (
+            "{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains."
+            if feed.leg and even
+            else "{ohm} {w} in the leg at {leg} brings {heaters} to rated volts at nominal mains."
+            if feed.leg
+            else "{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains."
+        )
+    elif even:
+        fitted = leg_resistor(feed.emf, feed.ohm, wanted.v, amps)
+        template = "{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains."
+    else:
         return sentence(
-            "{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains.",
+            "The halves of {id} are loaded unequally: share the heaters evenly between them first.", **values
+        )
+    if fitted is not None and fitted.rated_w is not None:
+        return sentence(template, ohm=ohms(fitted.ohm), w=rating(fitted.rated_w), **values)
+    return sentence("Use a supply of {v}.", **values)
+
+
+def _dropper_mend(case: Case, line: Line, section: HeaterPoint) -> Sentence:
+    """What to change in a line fed straight from the mains, which themselves are as they are."""
+    feed = feed_of(case, line, section)
+    if feed is None:
+        return sentence("Size the dropper so that rated current flows at nominal mains.")
+    string = string_of(case, section)
+    now = (feed.v - sum(one.v for one in string)) / section.a
+    change = (feed.v - sum(one.rated_v for one in string)) / section.rated_a - now
+    return _dropper_words(change, now, section.rated_a)
+
+
+def _dropper_words(change: float, now: float, amps: float) -> Sentence:
+    fitted = resistor_for(abs(change), amps)
+    if fitted is None or fitted.rated_w is None or -change > now:
+        return sentence(
+            "The heaters of the string want more volts than the mains give, or less than a dropper can take:"
+            " change what stands in the string."
+        )
+    if change > 0:
+        return sentence(
+            "{ohm} {w} more in series brings rated current at nominal mains.",
             ohm=ohms(fitted.ohm),
             w=rating(fitted.rated_w),
-            id=supply,
         )
-    return sentence("Use a supply of {v}.", v=volts(point.v / ratio))
+    return sentence(
+        "{ohm} less in series with the string brings rated current at nominal mains.", ohm=ohms(fitted.ohm)
+    )
 
 
 def under_mend(case: Case, part_id: str) -> Sentence:
     """What would raise a heater that gets too few volts."""
-    strapped = _strapping_mend(case, part_id)
-    if strapped is not None:
-        return strapped
+    section = warm_section(case, part_id, over=False)
+    first = _deferred(case, part_id, section)
+    if first is not None or section is None:
+        return first or sentence("A supply with more volts is needed.")
     line = case.line_of[part_id]
-    ratio = _nominal_ratio(case, part_id)
-    points = [case.nominal.supplies[one] for one in line.supplies if one in case.nominal.supplies]
-    if len(points) != 1 or ratio <= 0:
-        return sentence("A supply with more volts is needed.")
-    if points[0].limiting:
-        return sentence("{id} is at its limit: relieve it, or fit one that gives more.", id=line.supplies[0])
-    lost = _lost_in_wires(case, line, part_id, points[0].v)
-    if lost > DROP_SHARE * points[0].v:
-        return sentence(
-            "The wires lose {drop} on the way from {id}: heavier or shorter wire would mend it.",
-            drop=volts(lost),
-            id=line.supplies[0],
-        )
-    if ratio >= 1:
+    feed = feed_of(case, line, section)
+    choked = _choked(case, line, part_id, feed) or _band_mend(case, part_id, section)
+    if choked is not None:
+        return choked
+    if section.v / section.rated_v >= 1 / RIGHT_RATIO:
         return sentence(
             "At nominal mains it is not under: steadier mains, or a regulated supply, would mend it."
         )
+    if line.has_mains:
+        return _dropper_mend(case, line, section)
+    return (
+        sentence("A supply with more volts is needed.") if feed is None else _raise(case, line, feed, section)
+    )
+
+
+def _choked(case: Case, line: Line, part_id: str, feed: Feed | None) -> Sentence | None:
+    """The words for a supply at its limit, or for wires that take the volts."""
+    if feed is None:
+        return None
+    if case.nominal.supplies[feed.supply].limiting:
+        return sentence("{id} is at its limit: relieve it, or fit one that gives more.", id=feed.supply)
+    lost = _lost_in_wires(case, line, part_id, feed.v)
+    if lost <= DROP_SHARE * feed.v:
+        return None
     return sentence(
-        "A supply with more volts is needed: about {v} at this load where {id} now gives {now}.",
-        v=volts(points[0].v / ratio),
-        id=line.supplies[0],
-        now=volts(points[0].v),
+        "The wires lose {drop} on the way from {id}: heavier or shorter wire would mend it.",
+        drop=volts(lost),
+        id=feed.supply,
+    )
+
+
+def _raise(case: Case, line: Line, feed: Feed, section: HeaterPoint) -> Sentence:
+    """What would raise a heater: less resistance of its own, or more volts where that does no other harm."""
+    ratio = section.v / section.rated_v
+    others = [
+        one.owner
+        for part_id in line.heaters
+        if part_id != section.owner and (one := warm_section(case, part_id, over=True)) is not None
+        if one.v / one.rated_v > ratio * ALIKE
+    ]
+    values = {"id": feed.supply, "heater": section.owner, "others": listed(others)}
+    if others:
+        there = own_ohm(case, line, section.key)
+        wanted = (section.v + there * section.a - section.rated_v) / section.rated_a
+        fitted = resistor_for(wanted, section.rated_a) if wanted < there else None
+        if fitted is not None and fitted.rated_w is not None:
+            return sentence(
+                "{ohm} {w} in series with {heater}, in place of {there}, brings it to its rated volts.",
+                ohm=ohms(fitted.ohm),
+                w=rating(fitted.rated_w),
+                there=ohms(there),
+                **values,
+            )
+        return sentence(
+            "More volts from {id} would be too many for {others}: feed {heater} from a supply of its own.",
+            **values,
+        )
+    wanted_v = need(case, feed, section).v
+    part = case.sheet.part_by_id[feed.supply]
+    if part.kind == "dc_supply":
+        return sentence("Set {id} to {v}.", v=set_volts(wanted_v), **values)
+    where = f"the half of {feed.supply} at {feed.leg}" if feed.leg else feed.supply
+    return sentence(
+        "A supply with more volts is needed: about {v} at this load where {where} now gives {now}.",
+        v=set_volts(wanted_v),
+        now=set_volts(feed.v),
+        where=where,
     )
 
 
@@ -163,36 +296,26 @@ def _pins(case: Case, part_id: str) -> list[str]:
 
 def current_mend(case: Case, part_id: str, key: str) -> Sentence:
     """What would bring the current of a string to the rating of one of its heaters."""
-    group = case.topology.series_of.get(key, (key,))
-    sections = case.sections
-    string = [sections[one] for one in group if one in sections]
+    section = case.sections.get(key)
+    first = _deferred(case, part_id, section)
+    if first is not None:
+        return first
     line = case.line_of[part_id]
-    points = [case.nominal.supplies[one] for one in line.supplies if one in case.nominal.supplies]
-    if len(points) != 1 or not string or string[0].a <= 0:
+    feed = None if section is None or section.a <= 0 else feed_of(case, line, section)
+    if feed is None or section is None:
         return sentence("Size the dropper so that rated current flows at nominal mains.")
-    if is_unbalanced(one.rated_a for one in string):
-        return sentence("Balance the string first: its heaters want different currents.")
-    wanted, flows = sections[key].rated_a, string[0].a
+    wanted, flows = section.rated_a, section.a
     if abs(flows / wanted - 1) < RIGHT_RATIO - 1:
         return sentence("At nominal mains the current is right: steadier mains would mend it.")
-    heated = sum(one.v for one in string)
-    rest = (points[0].v - heated) / flows
+    string = string_of(case, section)
+    rest = (feed.v - sum(one.v for one in string)) / flows
     rated = sum(one.rated_v * (wanted / one.rated_a) ** (1 / EXPONENT) for one in string)
-    change = (points[0].v - rated) / wanted - rest
-    fitted = resistor_for(abs(change), wanted)
-    if fitted is None or fitted.rated_w is None or (change < 0 and -change > rest):
-        return sentence(
-            "The heaters want {v} in all; {id} gives {now}.",
-            v=volts(rated),
-            id=line.supplies[0],
-            now=volts(points[0].v),
-        )
-    if change > 0:
-        return sentence(
-            "{ohm} {w} more in series brings rated current at nominal mains.",
-            ohm=ohms(fitted.ohm),
-            w=rating(fitted.rated_w),
-        )
+    change = (feed.v - rated) / wanted - rest
+    if line.has_mains or (-rest <= change and resistor_for(abs(change), wanted) is not None):
+        return _dropper_words(change, rest, wanted)
     return sentence(
-        "{ohm} less in series with the string brings rated current at nominal mains.", ohm=ohms(fitted.ohm)
+        "The heaters want {v} in all; {id} gives {now}.",
+        v=set_volts(rated),
+        id=feed.supply,
+        now=set_volts(feed.v),
     )

@@ -24,8 +24,8 @@ def shorted_supplies(case: Case, nets: Nets) -> Iterator[tuple[str, str, str]]:
 
 
 def shorted_nets(case: Case) -> frozenset[str]:
-    """Nets of wires that join the terminals of a supply."""
-    nets = case.wire_nets
+    """Nets of ideal connections that join the terminals of a supply."""
+    nets = case.ideal_nets
     return frozenset(nets.net(one) for _, one, _ in shorted_supplies(case, nets))
 
 
@@ -33,7 +33,7 @@ def short_circuit(case: Case) -> Iterator[Finding]:
     """Supplies whose terminals are joined by wires, fuses and closed contacts only."""
     conductors = case.conductors
     plain = len(conductors) == len(case.sheet.wires)
-    nets = case.wire_nets if plain else Nets(conductors)
+    nets = case.wire_nets if plain else case.metal_nets
     leading: Ways = {}
     for supply, one, other in shorted_supplies(case, nets):
         leading = leading or ways(conductors)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from core.catalogue.bases import BASES
 from core.catalogue.types import TubeType
+from core.elements.branch import GROUND
 from core.limits import owner_of
 from core.results import ROUNDING, Finding, HeaterPoint, Sentence, sentence
 from core.rules.basis import Case
@@ -29,7 +30,7 @@ def wrong_strap(case: Case) -> Iterator[Finding]:
     for tube, kind in case.tubes:
         if has_halves(kind):
             yield from wrong_halves(case, tube, kind)
-        yield from _shorted(case, tube, kind)
+        yield from shorted_heater(case, tube, kind)
 
 
 def wrong_halves(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
@@ -132,8 +133,9 @@ def _pin_source(kind: TubeType) -> str:
     return kind.source_of(f"{kind.sections[0].name} pins") or "the heater pins of the type"
 
 
-def _shorted(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
-    nets = case.wire_nets
+def shorted_heater(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
+    """The finding where something joins the ends of a heater or of a part of it."""
+    nets = case.ideal_nets
     bad = [
         section
         for section in kind.sections
@@ -165,15 +167,15 @@ def _shorted(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
 
 
 def shorting_straps(case: Case, one: str, other: str) -> tuple[str, ...]:
-    """Wires that join the ends of a heater section, by no fault of a supply shorted elsewhere."""
-    nets = case.wire_nets
+    """What joins the ends of a heater section, by no fault of a supply shorted elsewhere."""
+    nets = case.ideal_nets
     if not nets.joined(one, other):
         return ()
     at = case.circuit.wires_at
     direct = tuple(wire_id for wire_id in at.get(one, ()) if wire_id in at.get(other, ()))
     if direct:
         return direct[:1]
-    return () if nets.net(one) in shorted_nets(case) else shortest_path(case.wire_ways, one, other)
+    return () if nets.net(one) in shorted_nets(case) else shortest_path(case.ideal_ways, one, other)
 
 
 def _short_mend(case: Case, tube: Tube, straps: tuple[str, ...], kind: TubeType) -> Sentence:
@@ -205,8 +207,42 @@ def pin_not_heater(case: Case) -> Iterator[Finding]:
             continue
         pins = kind.heater_pins
         wrong = [pin for pin in wired if pin not in pins]
-        if wrong:
+        screens = [pin for pin in wrong if _is_screen(case, tube, kind, pin)]
+        if wrong and len(screens) == len(wrong):
+            yield _screen_pins(case, tube, kind, screens)
+        elif wrong:
+            wrong = [pin for pin in wrong if pin not in screens]
             yield _wrong_pins(case, tube, kind, wired, wrong)
+
+
+def _is_screen(case: Case, tube: Tube, kind: TubeType, pin: str) -> bool:
+    """Whether a pin that the base has is wired straight to the chassis and to nothing else."""
+    base = BASES.get(kind.base)
+    wires = case.circuit.wires_at.get(f"{tube.id}.{pin}", ())
+    ends = [case.circuit.branches[wire] for wire in wires]
+    return (base is None or base.has(pin)) and all(GROUND in (one.u, one.v) for one in ends)
+
+
+def _screen_pins(case: Case, tube: Tube, kind: TubeType, pins: list[str]) -> Finding:
+    values = {
+        "id": tube.id,
+        "type": tube.type,
+        "pins": pin_list(pins),
+        "heater": pin_list(kind.heater_pins),
+        "is_are": "is no heater pin" if len(pins) == 1 else "are no heater pins",
+    }
+    wires = [wire_id for pin in pins for wire_id in case.circuit.wires_at.get(f"{tube.id}.{pin}", ())]
+    return Finding(
+        rule="pin-not-heater",
+        severity="note",
+        where=(tube.id, *dict.fromkeys(wires)),
+        title=sentence("{id}: {pins} on the chassis", **values),
+        says=sentence(
+            "On {id} ({type}) {pins} {is_are} but wired to the chassis, as a screen may be.", **values
+        ),
+        mend=sentence("If the heater was meant, it is on {heater}.", **values),
+        source=_pin_source(kind),
+    )
 
 
 def _wrong_pins(case: Case, tube: Tube, kind: TubeType, wired: tuple[str, ...], wrong: list[str]) -> Finding:

@@ -8,13 +8,14 @@ from collections.abc import Iterator
 from core.results import ROUNDING, Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
 from core.rules.basis import COMMON, Case
 from core.rules.mends import supply_rating_a
-from core.rules.words import amps, listed, mains_words, percent, share, volts
+from core.rules.words import amps, apart, listed, mains_words, percent, share, volts
 from core.sheet import DcSupply, Winding
-from core.units import Dimension, format_quantity
+from core.units import Dimension, format_number, format_quantity
 
 FULL_PCT = 100.0
 MARGIN_PCT = 80.0
 SHORT_PCT = 500.0
+TIMES_PCT = 200.0  # from here on a load is told in multiples
 LIGHT_PCT = 50.0
 IDLE_PCT = 0.1  # nothing is wired to it yet: that is an open end
 LIGHT_OVER_PCT = 5.0
@@ -27,6 +28,8 @@ def supply_overload(case: Case) -> Iterator[Finding]:
             load = at_work.load_pct
             if load is not None and load > FULL_PCT * (1 + ROUNDING):
                 yield _overload(case, point, supply, at_work, load)
+            elif at_work.limiting:
+                yield _held_back(point, supply, at_work)
 
 
 def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoint, load: float) -> Finding:
@@ -34,16 +37,20 @@ def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoi
     limit = at_work.rated_a or 0.0
     values = {
         "id": supply,
-        "a": amps(asked),
+        "a": apart(asked, limit, Dimension.AMPS)[0],
         "limit": amps(limit),
         "load": share(load) if math.isfinite(load) else "∞",
+        "times": format_number(load / 100, 1) if math.isfinite(load) else "∞",
         "condition": mains_words(point.condition.name),
     }
     part = case.sheet.part_by_id[supply]
     if isinstance(part, DcSupply):
         says = _dc_overload(part, at_work, values)
     else:
-        says = sentence("{id} is asked for {a} at {condition}, {load} of the {limit} it may give.", **values)
+        by_share = "{id} is asked for {a} at {condition}, {load} of the {limit} it may give."
+        by_times = "{id} is asked for {a} at {condition}, {times} times the {limit} it may give."
+        is_many = math.isfinite(load) and load > TIMES_PCT
+        says = sentence(by_times if is_many else by_share, **values)
     return Finding(
         rule="supply-overload",
         severity="fault",
@@ -70,24 +77,48 @@ def _overload_mend(asked: float, load: float) -> Sentence:
 
 _DC_OVERLOAD = {
     "constant-current": "it holds at its limit and its volts fall to {v}.",
-    "hiccup": "it cuts out after {trip} and tries again every {retry}.",
-    "foldback": "it folds back and its volts collapse.",
+    "hiccup": "it cuts out after {trip} and tries again every {retry}, so nothing stays on.",
+    "foldback": "it folds back to {given} at {v}.",
     "latch-off": "it switches off after {trip} and stays off until it is reset.",
 }
 
 
 def _dc_overload(part: DcSupply, at_work: SupplyPoint, values: dict[str, str]) -> Sentence:
-    opening = (
-        "{id} is asked for {a} at {condition} and limits at {limit}: "
-        if math.isfinite(at_work.demand_a or 0.0)
-        else "{id} is shorted at {condition} and limits at {limit}: "
-    )
+    if math.isfinite(at_work.demand_a or 0.0):
+        opening = "{id} is asked for {a} at {condition}, more than its limit of {limit}: "
+    else:
+        opening = "{id}, with a limit of {limit}, is shorted at {condition}: "
     return sentence(
         opening + _DC_OVERLOAD[part.overload],
         v=volts(at_work.v),
+        given=amps(at_work.a),
         trip=format_quantity(part.trip_s, Dimension.SECONDS),
         retry=format_quantity(part.retry_s, Dimension.SECONDS),
         **values,
+    )
+
+
+def _held_back(point: OperatingPoint, supply: str, at_work: SupplyPoint) -> Finding:
+    """A supply that folds back never gets cold heaters warm, though warm ones would not overload it."""
+    limit = at_work.rated_a or 0.0
+    return Finding(
+        rule="supply-overload",
+        severity="fault",
+        where=(supply,),
+        title=sentence("{id} does not get its load going", id=supply),
+        says=sentence(
+            "At {condition} cold heaters hold {id} folded back to {given} at {v}; "
+            "warm they would take {a} of the {limit} it may give.",
+            id=supply,
+            condition=mains_words(point.condition.name),
+            given=amps(at_work.a),
+            v=volts(at_work.v),
+            a=amps(at_work.demand_a or 0.0),
+            limit=amps(limit),
+        ),
+        mend=sentence("Take a supply that holds at its limit instead of folding back, or a larger one."),
+        condition=point.condition.name,
+        source="the overload behaviour of the supply",
     )
 
 

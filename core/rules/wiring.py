@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from core.catalogue.wire import chassis_limit_a
 from core.elements.branch import Branch, Contact, Hot
@@ -11,8 +11,9 @@ from core.results import ROUNDING, BranchPoint, Finding, OperatingPoint, Sentenc
 from core.rules.basis import COMMON, Case
 from core.rules.mends import size_for_current, size_for_drop
 from core.rules.nets import Nets
-from core.rules.words import amps, listed, mains_words, rating, share, volts, watts, wire_size
-from core.sheet import Lamp, Relay, Resistor, Switch, Tube, Wire
+from core.rules.words import amps, apart, listed, mains_words, rating, share, volts, watts, wire_size
+from core.sheet import Joint, Lamp, Relay, Resistor, Switch, Tube, Wire
+from core.units import Dimension
 
 WIRE_SOURCE = "rule of thumb: Handbook of Electronic Tables and Formulas, chassis wiring"
 DROP_PCT = 2.0
@@ -48,7 +49,7 @@ def _hot_wire(wire: Wire, point: OperatingPoint, a: float, limit: float) -> Find
             "{id} ({size}) carries {a} at {condition}; {limit} is what such a wire should.",
             id=wire.id,
             size=wire_size(wire.awg, wire.area_mm2),
-            a=amps(a),
+            a=apart(a, limit, Dimension.AMPS)[0],
             condition=mains_words(point.condition.name),
             limit=amps(limit),
         ),
@@ -82,9 +83,18 @@ def wire_drop(case: Case) -> Iterator[Finding]:
 
 
 def _rated_volts(case: Case, wire: Wire) -> float | None:
-    """Rated volts of the supply that feeds a wire; the lowest where there are several."""
+    """Rated volts of the line of a wire: of its supplies in series where they are, else of the largest."""
     line = case.line_with[wire.id]
-    return min((case.supply_volts[one] for one in line.supplies), default=None)
+    rated = [case.supply_volts[one] for one in line.supplies]
+    if len(rated) < 2:
+        return rated[0] if rated else None
+    ends = [
+        end for branch in line.island.branches if isinstance(branch.law, Hot) for end in (branch.u, branch.v)
+    ]
+    ends += [end for source in line.island.sources for end in (source.u, source.v)]
+    found = [case.nominal.nodes[end] for end in ends if end in case.nominal.nodes]
+    across = max(one.real for one in found) - min(one.real for one in found) if found else 0.0
+    return max(*rated, min(across, sum(rated)))
 
 
 def _dropping(case: Case, wire: Wire, at_work: BranchPoint, rated: float) -> Finding:
@@ -154,7 +164,7 @@ def _power(part: Resistor, point: OperatingPoint, w: float, limit: float, fault:
         says=sentence(
             template,
             id=part.id,
-            w=watts(w),
+            w=apart(w, limit, Dimension.WATTS)[0],
             rated=rating(part.rated_w or 0.0),
             condition=mains_words(point.condition.name),
         ),
@@ -198,18 +208,47 @@ def open_end(case: Case) -> Iterator[Finding]:
     for branch in dead.values():
         groups.setdefault(nets.net(branch.u), {})[branch.owner] = None
     by_owner = case.circuit.branches_by_owner
+    held = _held_owners(case, dead)
     for owners in groups.values():
         whole = tuple(one for one in owners if all(b.key in dead for b in by_owner[one]))
         if whole:
-            yield Finding(
-                rule="open-end",
-                severity="note",
-                where=whole,
-                title=sentence("Open end at {ids}", ids=listed(whole)),
-                says=sentence("Nothing flows in {ids}: one end leads nowhere.", ids=listed(whole)),
-                mend=sentence("Wire the open end, or take {ids} out.", ids=listed(whole)),
-                source="the circuit itself",
-            )
+            yield _open(whole, any(one in held for one in owners))
+
+
+def _open(owners: tuple[str, ...], is_held: bool) -> Finding:
+    """The finding for what ends blind; ``is_held`` where the other end is wired to something."""
+    return Finding(
+        rule="open-end",
+        severity="note",
+        where=owners,
+        title=sentence("Open end at {ids}" if is_held else "{ids} not wired in", ids=listed(owners)),
+        says=sentence(
+            "Nothing flows in {ids}: one end leads nowhere."
+            if is_held
+            else "Nothing flows in {ids}: neither end leads anywhere.",
+            ids=listed(owners),
+        ),
+        mend=sentence(
+            "Wire the open end, or take {ids} out." if is_held else "Wire both ends, or take {ids} out.",
+            ids=listed(owners),
+        ),
+        source="the circuit itself",
+    )
+
+
+def _held_owners(case: Case, dead: Mapping[str, Branch]) -> frozenset[str]:
+    """Owners of blind branches with an end at something that is not blind."""
+    live = {
+        end
+        for branch in case.circuit.branches.values()
+        if branch.key not in dead
+        for end in (branch.u, branch.v)
+    }
+    return frozenset(
+        branch.owner
+        for branch in dead.values()
+        if any(end in live or not _may_be_blind(case, end) for end in (branch.u, branch.v))
+    )
 
 
 def _dead_branches(case: Case) -> dict[str, Branch]:
@@ -244,4 +283,6 @@ def _may_be_blind(case: Case, terminal: str) -> bool:
     part = case.sheet.part_by_id.get(part_id)
     if part is None or isinstance(part, Tube | Lamp | Switch):
         return False
+    if part_id not in case.circuit.branches_by_owner and not isinstance(part, Joint):
+        return False  # a part of unknown type has its own finding
     return not (isinstance(part, Relay) and name in _CONTACTS)

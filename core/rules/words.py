@@ -16,6 +16,21 @@ def volts(value: float) -> str:
     return format_quantity(value if abs(value) > _NOTHING else 0.0, Dimension.VOLTS)
 
 
+def set_volts(value: float) -> str:
+    """Volts as a supply is set to: ``6.30 V``, ``124.1 V``."""
+    return format_quantity(value, Dimension.VOLTS, 4 if abs(value) >= 100 else 3)
+
+
+def apart(value: float, limit: float, dimension: Dimension = Dimension.VOLTS) -> tuple[str, str]:
+    """A figure and its limit with as many digits as it takes to tell them apart: ``100.1 V``, ``100 V``."""
+    told = format_quantity(limit, dimension)
+    for digits in range(3, 9):
+        shown = format_quantity(value, dimension, digits)
+        if shown != told and shown != format_quantity(limit, dimension, digits):
+            return shown, told
+    return format_quantity(value, dimension), told
+
+
 def amps(value: float) -> str:
     """``150 mA``."""
     return format_quantity(value if abs(value) > _NOTHING else 0.0, Dimension.AMPS)

@@ -128,6 +128,20 @@ def test_other_parts():
     assert look_of(Chassis(id="E1"), point).values == ""
 
 
+def test_the_rush_into_cold_heaters_marks_neither_resistors_nor_supplies():
+    cold = OperatingPoint(
+        Condition("cold", 230.0, cold=True),
+        supplies={
+            "T1": SupplyPoint(5.0, 9.0, 45.0, 2.0),
+            "T2": SupplyPoint(5.0, 2.0, 10.0, 2.0, limiting=True),
+        },
+        branches={"R2": BranchPoint(2.2, 2.2, 4.84)},
+    )
+    assert look_of(Resistor(id="R2", ohm=1, rated_w=3), cold).state == "none"
+    assert look_of(Winding(id="T1", rated_v=6.3, rated_a=2), cold).state == "ok"
+    assert look_of(Winding(id="T2", rated_v=6.3, rated_a=2), cold).state == "over"
+
+
 def test_pins_carry_their_volts():
     point = OperatingPoint(HOT, nodes={"V1.4": 6.3, "V1.5": complex(3.0, 4.0), "V1.9": -1.5})
     values = look_of(Tube(id="V1", type="ECC83"), point).pin_values

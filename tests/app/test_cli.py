@@ -151,6 +151,32 @@ def test_without_a_display_there_is_a_sentence_and_no_traceback() -> None:
     assert "Traceback" not in done.stderr
 
 
+@pytest.mark.parametrize(
+    "names",
+    [
+        {"DISPLAY": ":977", "WAYLAND_DISPLAY": ""},
+        {"DISPLAY": "", "WAYLAND_DISPLAY": "wayland-977"},
+        {"DISPLAY": ":977", "WAYLAND_DISPLAY": "wayland-977"},
+    ],
+)
+def test_a_display_that_does_not_answer_is_told_without_an_abort(names: dict[str, str]) -> None:
+    done = run("import sys; from app.main import main; sys.exit(main([]))", QT_QPA_PLATFORM="", **names)
+    assert done.returncode == 2
+    assert "does not answer" in done.stderr
+    assert "heaterloom check" in done.stderr
+
+
+def test_a_picture_without_a_library_is_answered_with_the_apt_line(tmp_path: Path) -> None:
+    done = run(
+        "import sys; sys.modules['PySide6.QtWidgets'] = None; from app.main import main; "
+        f"sys.exit(main(['picture', {str(EXAMPLE)!r}, {str(tmp_path / 'a.svg')!r}]))",
+        QT_QPA_PLATFORM="",
+    )
+    assert done.returncode == 2
+    assert "apt-get install" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
 def test_an_unusable_sheet_at_start_is_told_without_a_window(tmp_path: Path) -> None:
     bad = tmp_path / "bad.heaterloom"
     bad.write_text("{}")

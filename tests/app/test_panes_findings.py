@@ -12,7 +12,8 @@ from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.panes.findings_pane import FindingsPane
 from app.theme import DARK, LIGHT
 from core.edits import set_sheet
-from core.results import Finding, sentence
+from core.results import Assessment, Finding, sentence
+from core.sheet import Sheet
 from tests.app.panes_sample import FINDINGS, Desk, desk, finding
 
 
@@ -207,3 +208,11 @@ def test_theme_can_change(bench: tuple[FindingsPane, Desk]) -> None:
     dark = pane.grab().toImage().pixelColor(QPoint(200, 100)).lightness()
     assert light > 150 > 80 > dark
     assert isinstance(pane.list.itemDelegate(), CardDelegate)
+
+
+def test_an_empty_sheet_says_how_to_begin(bench: tuple[FindingsPane, Desk]) -> None:
+    pane, made = bench
+    made.document.open(Sheet())
+    made.document.take_assessment(Assessment(made.document.sheet, {}, (), ()))
+    assert pane.list.empty_text == "The sheet is empty. Type a part into the add field."
+    assert pane.summary.text() == ""

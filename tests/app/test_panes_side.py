@@ -5,6 +5,7 @@ import json
 import msgspec
 import pytest
 from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtGui import QDrag
 from PySide6.QtTest import QAbstractItemModelTester, QTest
 from pytestqt.qtbot import QtBot
 
@@ -193,3 +194,22 @@ def test_theme_can_change(column: tuple[SideColumn, Desk]) -> None:
     before = side.grab().toImage()
     side.set_theme(DARK)
     assert side.grab().toImage() != before
+
+
+def test_a_dragged_offer_carries_no_picture_of_its_row(
+    stock: PartsList, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    started: list[tuple[bytes, int]] = []
+
+    def run(drag: QDrag, *_actions: object) -> Qt.DropAction:
+        started.append((bytes(drag.mimeData().data(MIME_TYPE).data()), drag.pixmap().width()))
+        assert drag.pixmap().toImage().pixelColor(0, 0).alpha() == 0
+        return Qt.DropAction.IgnoreAction
+
+    monkeypatch.setattr(QDrag, "exec", run)
+    shelf = stock.proxy.index(0, 0)
+    stock.view.setCurrentIndex(stock.proxy.index(0, 0, shelf))
+    stock.view.startDrag(Qt.DropAction.CopyAction)
+    stock.view.setCurrentIndex(shelf)
+    stock.view.startDrag(Qt.DropAction.CopyAction)
+    assert [(json.loads(data)["kind"], width) for data, width in started] == [("winding", 1)]

@@ -16,7 +16,7 @@ from core import edits
 from core.assess import assess
 from core.catalogue import load_builtin
 from core.samples import sample_bytes
-from core.sheet import Resistor
+from core.sheet import Resistor, Sheet
 from core.storage import load
 from tests.app.panes_sample import SHEET, Desk, assessment, desk, point
 
@@ -306,3 +306,17 @@ def test_hidden_tables_catch_up_when_shown(bench: tuple[TablesPane, Desk]) -> No
     made.document.apply("Set w1 length", edits.set_wire("w1", length_m=2.0))
     made.document.take_assessment(assessment(made.document.sheet))
     assert _texts(pane, WIRES)[0][4:6] == ["2.00\u2009m", "2.71"]
+
+
+def test_without_rows_every_column_fits_into_the_width(bench: tuple[TablesPane, Desk]) -> None:
+    pane, made = bench
+    pane.resize(326, 260)
+    made.document.open(Sheet())
+    for number, view in enumerate(pane.views):
+        pane.tabs.setCurrentIndex(number)
+        QApplication.processEvents()
+        head = view.horizontalHeader()
+        widths = [head.sectionSize(column) for column in range(head.count())]
+        assert sum(widths) <= view.viewport().width()
+        assert not view.horizontalScrollBar().isVisible()
+        assert view.horizontalScrollBar().maximum() == 0

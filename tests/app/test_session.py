@@ -23,6 +23,7 @@ class Answers:
         self.unsaved = CANCEL
         self.open_path = ""
         self.save_path = ""
+        self.overwrite = False
         self.told: list[str] = []
 
     def ask_unsaved(self, title: str) -> str:
@@ -33,6 +34,10 @@ class Answers:
 
     def ask_save_path(self, suggestion: str) -> str:
         return self.save_path
+
+    def ask_overwrite(self, name: str) -> bool:
+        self.told.append(name)
+        return self.overwrite
 
     def tell(self, headline: str, text: str) -> None:
         self.told.append(f"{headline} {text}")
@@ -116,7 +121,35 @@ def test_a_newer_file_is_refused_by_name(session, answers, tmp_path: Path) -> No
     answers.open_path = str(newer)
     assert not session.open()
     assert session._document.sheet is before
-    assert "newer version" in answers.told[0]
+    assert answers.told[0].startswith(
+        "newer.heaterloom was not opened. 'newer.heaterloom' was made by a newer"
+    )
+    assert answers.told[0].endswith("Update the program to open it.")
+
+
+def test_a_dot_in_a_name_is_no_ending(session, answers, tmp_path: Path) -> None:
+    answers.save_path = str(tmp_path / "amp 6.3V")
+    assert session.save_as()
+    assert session.path == tmp_path / "amp 6.3V.heaterloom"
+
+
+def test_a_file_that_is_there_under_the_added_ending_is_not_replaced_unasked(
+    session, answers, tmp_path: Path
+) -> None:
+    old = tmp_path / "amp.heaterloom"
+    old.write_text("precious")
+    answers.save_path = str(tmp_path / "amp")
+    assert not session.save_as()
+    assert answers.told == ["amp.heaterloom"]
+    assert old.read_text() == "precious"
+    answers.overwrite = True
+    assert session.save_as()
+    assert load(old.read_bytes(), "amp").title == "Bench"
+
+
+def test_an_empty_title_is_untitled(session) -> None:
+    session._document.apply("Rename", edits.set_sheet(title=" "))
+    assert session.name == "Untitled"
 
 
 def test_recent_files_come_newest_first_without_doubles(session, answers, settings, tmp_path: Path) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMessageBox
 
 from app.dialogs import Dialogs
+from app.panes.side import LEAST_WIDTH
 from app.session import DISCARD
 from app.theme import DARK
 from core import edits
@@ -40,11 +41,51 @@ def test_the_add_field_lies_over_the_drawing(open_window) -> None:
     assert window.view.childAt(field.geometry().center()) is field
 
 
-def test_at_1280_by_720_the_canvas_keeps_its_share(open_window) -> None:
+@pytest.mark.parametrize("size", [(900, 600), (1280, 720), (1920, 1080)])
+def test_the_canvas_keeps_its_share(open_window, size: tuple[int, int]) -> None:
     window = open_window(FIRST)
-    window.resize(1280, 720)
+    window.resize(*size)
     QApplication.processEvents()
+    assert window.width() == size[0]
     assert window.view.width() >= 0.6 * window.width()
+    assert window.side.width() >= LEAST_WIDTH
+
+
+def test_a_split_of_the_users_own_comes_back(open_window) -> None:
+    window = open_window(FIRST)
+    window.resize(760, 600)
+    QApplication.processEvents()
+    usual = window.splitter.sizes()
+    wanted = [usual[0] - 50, usual[1] + 50]
+    window.splitter.setSizes(wanted)
+    window.close()
+    again = open_window(FIRST)
+    assert again.splitter.sizes() == wanted
+
+
+def test_an_empty_title_reads_untitled(open_window) -> None:
+    window = open_window(Sheet(title=""))
+    assert window.windowTitle().startswith("Untitled")
+    assert window.strip.title.shown == "Untitled"
+    assert window.document.sheet.title == ""
+
+
+def test_keys_of_the_drawing_stand_in_the_menu_and_are_left_to_text_fields(open_window) -> None:
+    window = open_window(FIRST)
+    hints = {
+        text: (key, action.shortcuts())
+        for action in window.menus.edit.actions()
+        for text, _, key in [action.text().partition("\t")]
+        if key
+    }
+    assert hints == {"&Delete": ("Del", []), "&Turn right": ("R", []), "Turn &left": ("Shift+R", [])}
+    before = window.document.sheet
+    window.selection.set([first_tube(FIRST)])
+    window.view.add_field.enter()
+    QTest.keyClicks(window.view.add_field, "Rr")
+    QTest.keyClick(window.view.add_field, Qt.Key.Key_Delete)
+    assert window.view.add_field.text() == "Rr"
+    assert window.document.sheet is before
 
 
 def test_typing_a_tube_and_wiring_it_by_mouse_from_an_empty_sheet(qtbot, open_window) -> None:
@@ -99,6 +140,28 @@ def test_title_and_dirty_mark_follow_the_file(open_window, tmp_path: Path, monke
     assert "bench.heaterloom" in window.windowTitle()
     window.document.undo_stack.undo()
     assert window.isWindowModified()
+
+
+def test_a_picture_keeps_the_dots_of_its_name_and_replaces_nothing_unasked(
+    open_window, tmp_path: Path, monkeypatch
+) -> None:
+    window = open_window(FIRST)
+    asked: list[str] = []
+    target = tmp_path / "amp 6.3V.svg"
+
+    def answer(_self: Dialogs, name: str) -> bool:
+        asked.append(name)
+        return False
+
+    monkeypatch.setattr(Dialogs, "ask_picture_path", lambda _self, _suggestion: str(tmp_path / "amp 6.3V"))
+    monkeypatch.setattr(Dialogs, "ask_overwrite", answer)
+    window.save_picture()
+    drawn = target.read_bytes()
+    assert b"<svg" in drawn
+    target.write_text("precious")
+    window.save_picture()
+    assert asked == ["amp 6.3V.svg"]
+    assert target.read_text() == "precious"
 
 
 def test_closing_with_changes_asks_and_stays_when_cancelled(open_window, monkeypatch) -> None:

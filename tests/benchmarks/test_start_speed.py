@@ -44,16 +44,19 @@ def seconds(code: str, folder: Path) -> float:
 
 
 def test_start_to_a_painted_and_solved_window(benchmark, tmp_path: Path) -> None:
+    """By turns, so that both meet the same machine; a second core is taken to be free, as the solver uses it."""
     seconds(OURS, tmp_path)  # bytecode and file caches
-    bare = min(seconds(BARE, tmp_path) for _ in range(RUNS))
-    ours = [0.0]
+    bare, ours = [], []
+
+    def bare_first() -> None:
+        bare.append(seconds(BARE, tmp_path))
 
     def once() -> None:
         ours.append(seconds(OURS, tmp_path))
 
-    benchmark.pedantic(once, rounds=RUNS, iterations=1)
-    ratio = min(ours[1:]) / bare
-    benchmark.extra_info["bare_ms"] = round(bare * 1000)
+    benchmark.pedantic(once, setup=bare_first, rounds=RUNS, iterations=1)
+    ratio = min(ours) / min(bare)
+    benchmark.extra_info["bare_ms"] = round(min(bare) * 1000)
     benchmark.extra_info["ratio"] = round(ratio, 2)
-    print(f"\nstart: {min(ours[1:]) * 1000:.0f} ms, bare window {bare * 1000:.0f} ms, ratio {ratio:.2f}")
+    print(f"\nstart: {min(ours) * 1000:.0f} ms, bare window {min(bare) * 1000:.0f} ms, ratio {ratio:.2f}")
     assert ratio <= LIMIT

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from core.sheet import Chassis, Lamp, Relay, Sheet, Switch, Tube
+from core.sheet import Capacitor, Chassis, Diode, Fuse, Lamp, Relay, Resistor, Sheet, Switch, Tube
 from tests.core.rule_sheets import findings, on_dc, rules, sheet, winding
 
 EL84 = Tube(id="V1", type="EL84")
@@ -61,10 +61,51 @@ def test_a_tube_whose_supply_is_shorted_elsewhere() -> None:
 
 def test_a_tube_with_both_ends_on_one_side() -> None:
     one = on_dc(6.3, EL84, OTHER, wires="P1.+ V2.4, P1.- V2.5")
-    tied = sheet(
-        *one.parts, Switch(id="S1"), wires="P1.- E1.e, P1.+ V2.4, P1.- V2.5, P1.+ V1.4, P1.+ S1.1, S1.2 V1.5"
-    )
-    assert "no two sides" in reason(tied)
+    ends = "P1.- E1.e, P1.+ V2.4, P1.- V2.5, P1.+ V1.4, P1.+ R1.1, R1.2 V1.5"
+    assert "no two sides" in reason(sheet(*one.parts, Resistor(id="R1", ohm=1.0), wires=ends))
+
+
+@pytest.mark.parametrize(
+    "part", [Switch(id="S1"), Resistor(id="S1", ohm=0.0), Fuse(id="S1", rated_a=1, cold_ohm=0)]
+)
+def test_a_tube_bypassed_by_something_without_resistance(part: Switch) -> None:
+    base = on_dc(12.6, EL84, OTHER, wires="").parts
+    one = sheet(*base, part, wires="P1.- E1.e, P1.+ V1.4, V1.5 V2.4, V2.5 P1.-, S1.1 V1.4, S1.2 V1.5")
+    assert "S1 joins pins 4 and 5" in reason(one)
+    assert "S1" in findings(one, "wrong-strap")[0].where
+
+
+STRING = "P1.- E1.e, P1.+ V1.4, V1.5 V2.4, V2.5 P1.-"
+
+
+@pytest.mark.parametrize(
+    ("mate", "words"),
+    [
+        (Tube(id="V2", type="EL84", pulled=True), "V2 in its string is pulled"),
+        (Tube(id="V2", type="no such"), "V2, of unknown type"),
+    ],
+)
+def test_a_tube_whose_string_mate_is_missing(mate: Tube, words: str) -> None:
+    assert words in reason(sheet(*on_dc(12.6, EL84, mate, wires="").parts, wires=STRING))
+
+
+@pytest.mark.parametrize(
+    ("part", "ends", "words"),
+    [
+        (Diode(id="D1"), ("D1.k", "D1.a"), "D1 blocks"),
+        (Capacitor(id="D1", farad=1e-6), ("D1.1", "D1.2"), "D1 in its loop"),
+    ],
+)
+def test_a_tube_behind_what_does_not_conduct(part: Diode, ends: tuple[str, str], words: str) -> None:
+    wires = f"P1.- E1.e, P1.+ {ends[0]}, {ends[1]} V1.4, V1.5 P1.-"
+    assert words in reason(sheet(*on_dc(6.3, EL84, wires="").parts, part, wires=wires))
+
+
+def test_a_relay_below_pull_in_is_told_its_volts() -> None:
+    relay = Relay(id="K1", coil_v=12.0, coil_ohm=100.0)
+    wires = "P1.- E1.e, P1.- V1.5, P1.+ K1.com, K1.no V1.4, K1.c1 P1.+, K1.c2 P1.-"
+    text = reason(sheet(*on_dc(6.3, EL84, wires="").parts, relay, wires=wires))
+    assert "coil gets 6.30\u2009V and pulls in at 9.00\u2009V" in text
 
 
 def test_a_pulled_tube_is_not_reported() -> None:

@@ -90,7 +90,10 @@ def test_a_lamp_tap_is_not_too_cold_with_its_lamp() -> None:
     one = on_dc(65.0, *parts[:2], wires="P1.+ V1.2, V1.7 V2.2, V2.7 P1.-")
     lit = with_lamp(one, parts[2], "L1.1 V1.2, L1.2 V1.3")
     assert {finding.severity for finding in findings(lit)} <= {"note"}
-    assert assessed(lit).points["nominal"].heaters["V1"][0].deviation_pct < -20
+    done = assessed(lit)
+    tapped = done.points["nominal"].heaters["V1"][0]
+    assert tapped.deviation_pct < -20
+    assert done.state_of(tapped) == "under"
 
 
 def with_lamp(one: Sheet, part: Lamp, wires: str) -> Sheet:
@@ -107,6 +110,8 @@ def test_a_lamp_far_over_is_a_caution_and_one_under_is_nothing() -> None:
         for v in (4, 6.93, 8)
     }
     assert findings(at[4]) == []
+    done = assessed(at[4])
+    assert done.state_of(done.points["nominal"].heaters["L1"][0]) == "under"
     assert findings(at[6.93]) == []
     found = findings(at[8.0])
     assert {(one.rule, one.severity) for one in found} == {("heater-voltage", "caution")}

@@ -37,9 +37,17 @@ def test_a_high_cathode_gets_a_lift() -> None:
     found = findings(on_ac(2.0, 200.0, kind=limited()), "heater-cathode-voltage")
     assert {f.where for f in found} == {("V2",)}
     mend = str(found[0].mend)
-    assert "between 20.0\u2009V and 182\u2009V" in mend and "101\u2009V is best" in mend
+    assert "between 24.5\u2009V and 178\u2009V" in mend and "101\u2009V is best" in mend
     assert found[0].value == pytest.approx(200 + math.sqrt(2) * 3.15, rel=1e-4)
     assert found[0].limit == 180.0
+
+
+def test_a_hair_over_the_limit_shows_and_nothing_is_a_peak_on_dc() -> None:
+    tube = Tube(id="V1", type="X1", cathode_v=180.1)
+    found = findings(
+        on_dc(6.3, tube, wires="P1.+ V1.4, P1.- V1.5", types=(limited(),)), "heater-cathode-voltage"
+    )
+    assert "is 180.1\u2009V below its cathode" in str(found[0].says)
 
 
 def test_the_best_lift_mends_it() -> None:
@@ -64,7 +72,7 @@ def test_the_dc_part_has_a_limit_of_its_own() -> None:
     kind = tube_type(hk_positive_peak_v=200.0, hk_positive_dc_v=100.0, hk_negative_peak_v=200.0)
     assert rules(on_ac(0.0, kind=kind, lift=100.0)) == set()
     found = findings(on_ac(0.0, kind=kind, lift=120.0), "heater-cathode-voltage")
-    assert found[0].limit == 100.0 and "DC above" in str(found[0].says)
+    assert found[0].limit == 100.0 and "120\u2009V DC above" in str(found[0].says)
 
 
 @pytest.mark.parametrize(("cathode", "fires"), [(719.8, True), (439.8, False), (483.8, True)])

@@ -31,14 +31,15 @@ def test_a_shunt_carries_the_difference() -> None:
 
 
 def test_a_resistor_for_each_leg() -> None:
-    # 6.93 V behind nothing, 3 A: heaters at +10 % come to 6.3 V at 3 A / 1.1^0.55
-    fitted = leg_resistor(6.93, 0.0, 6.93, 3.0, 1.1)
+    # 6.93 V behind nothing: 0.63 V at 2.85 A is shared by two legs
+    fitted = leg_resistor(6.93, 0.0, 6.3, 2.85)
     assert fitted is not None
-    amps = 3.0 / 1.1**0.55
-    assert fitted.ohm == pytest.approx(0.63 / 2 / amps, rel=0.05)
+    assert fitted.ohm == pytest.approx(0.63 / 2 / 2.85, rel=0.05)
     assert fitted.rated_w == 2.0
-    assert leg_resistor(6.3, 0.0, 6.3, 3.0, 1.0) is None
-    assert leg_resistor(6.3, 0.0, 6.3, 0.0, 1.1) is None
+    # what is behind the supply already counts
+    assert leg_resistor(6.93, 0.63 / 2.85, 6.3, 2.85) is None
+    assert leg_resistor(6.3, 0.0, 6.3, 3.0) is None
+    assert leg_resistor(6.93, 0.0, 6.3, 0.0) is None
 
 
 def test_resistances_that_nobody_sells() -> None:

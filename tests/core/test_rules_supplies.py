@@ -60,6 +60,17 @@ def test_a_substitution_that_overloads_its_winding() -> None:
 
 
 @pytest.mark.parametrize(
+    ("rated_a", "words"), [(0.6, "% of the"), (0.2, " times the 200\u2009mA it may give")]
+)
+def test_a_large_overload_is_told_in_multiples(rated_a: float, words: str) -> None:
+    tube = Tube(id="V1", type="EL84")
+    one = sheet(winding(6.3, rated_a, 0), tube, Chassis(id="E1"), wires=FED)
+    says = str(findings(one, "supply-overload")[0].says)
+    assert words in says
+    assert ("%" in says) is (rated_a > 0.5)
+
+
+@pytest.mark.parametrize(
     ("overload", "words"),
     [
         ("constant-current", "volts fall to"),

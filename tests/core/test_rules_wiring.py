@@ -101,6 +101,14 @@ def test_what_leads_nowhere(part: Resistor, wires: str, where: tuple[str, ...]) 
     assert set(found[0].where) == set(where)
 
 
+def test_what_is_wired_at_no_end_says_so() -> None:
+    loose = (Resistor(id="R1", ohm=1), Resistor(id="R2", ohm=1))
+    found = findings(sheet(*PARTS, *loose, wires=f"{FED}, R1.2 R2.1"), "open-end")
+    assert [str(f.says) for f in found] == ["Nothing flows in R1, R2 and w4: neither end leads anywhere."]
+    held = findings(sheet(*PARTS, loose[0], wires=f"{FED}, R1.1 V1.4"), "open-end")
+    assert [str(f.says) for f in held] == ["Nothing flows in R1 and w4: one end leads nowhere."]
+
+
 def test_a_chain_that_leads_nowhere_is_one_finding() -> None:
     parts = (Resistor(id="R1", ohm=1), Joint(id="J1"), Joint(id="J2"))
     found = findings(sheet(*PARTS, *parts, wires=f"{FED}, V1.4 R1.1, R1.2 J1.j, J1.j J2.j"), "open-end")

@@ -99,11 +99,13 @@ class TestDcSupply:
         assert point.supplies["U1"].v == pytest.approx(1.0, rel=1e-9)
 
     def test_a_stronger_battery_feeds_back(self) -> None:
-        """A battery of 14 V behind 1 ohm drives 2 A into a 12 V supply, which then gives nothing."""
+        """A battery of 14 V behind 1 ohm holds a 12 V supply up: neither gives anything."""
         point = run([DcSupply(id="U1", set_v=12.0, limit_a=3.0), Battery(id="B1", emf_v=14.0, internal_ohm=1.0)],
                     "U1.+=B1.+ U1.-=B1.-")  # fmt: skip
-        assert point.supplies["U1"].w == pytest.approx(-24.0)
-        assert point.supplies["B1"].w == pytest.approx(24.0)
+        supply = point.supplies["U1"]
+        assert (supply.v, supply.a) == (pytest.approx(14.0), pytest.approx(0.0, abs=1e-9))
+        assert (supply.driven_back, supply.limiting) == (True, False)
+        assert point.supplies["B1"].w == pytest.approx(0.0, abs=1e-9)
 
     def test_demand_that_nothing_could_meet(self) -> None:
         """Without limits the two would fight without bound; the answer stands, with the limit as demand."""

@@ -143,7 +143,7 @@ class Equations:
         self.hot_u, self.hot_v = table[:, 0].astype(int), table[:, 1].astype(int)
         self.volts, self.amps, self.cold_ratio = table[:, 2], table[:, 3], table[:, 4]
         inverse = PchipInterpolator(CURVE(np.linspace(300, 3600, 33001)), np.linspace(300, 3600, 33001))
-        self.work_k = np.maximum(inverse(self.cold_ratio), 1100.0)
+        self.work_k = np.maximum(inverse(self.cold_ratio), 1060.0)
         self.rise = (self.cold_ratio - 1) / (CURVE(self.work_k) - 1)
 
     def unpack(self, x: NDArray[np.float64]) -> tuple[NDArray[np.float64], ...]:
