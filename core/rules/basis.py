@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import combinations
 
 from core.catalogue import Catalogue
 from core.catalogue.types import TubeType
@@ -29,6 +30,7 @@ from core.sheet import (
     Winding,
 )
 from core.strings import Topology
+from core.terminals import terminal_names
 
 COMMON = "common practice"
 STRING_SOURCE = "RCA 12AX7-A data sheet, 10-60: ±6 % for series operation"
@@ -219,7 +221,13 @@ class Case:
     @cached_property
     def metal_nets(self) -> Nets:
         """Terminals joined by wires and by what connects without resistance, or by fuses."""
-        return Nets(self.conductors)
+        conductors = self.conductors
+        return self.wire_nets if len(conductors) == len(self.sheet.wires) else Nets(conductors)
+
+    @cached_property
+    def shorted(self) -> dict[str, tuple[str, str]]:
+        """Supplies with two terminals that conductors join, and the first such pair of each."""
+        return shorted_supplies(self, self.metal_nets)
 
     @cached_property
     def ideal_nets(self) -> Nets:
@@ -252,6 +260,18 @@ def _rated_volts(part: AnyPart, sheet: Sheet) -> float | None:
     if isinstance(part, RectifiedSupply):
         return part.regulator_v or part.rated_v
     return part.rated_v if isinstance(part, Winding) else None
+
+
+def shorted_supplies(case: Case, nets: Nets) -> dict[str, tuple[str, str]]:
+    """Supplies with two terminals of one net, and the first such pair of each."""
+    found = {}
+    for supply in case.supply_volts:
+        names = terminal_names(case.sheet.part_by_id[supply]) or ()
+        ends = [f"{supply}.{name}" for name in names]
+        pair = next((pair for pair in combinations(ends, 2) if nets.joined(*pair)), None)
+        if pair is not None:
+            found[supply] = pair
+    return found
 
 
 def is_lift(branch: Branch) -> bool:

@@ -8,7 +8,6 @@ from core.rules.balance import is_unbalanced
 from core.rules.basis import Case, Line
 from core.rules.feeds import Feed, Need, feed_of, is_evenly_loaded, need, own_ohm, string_of, warm_section
 from core.rules.mends import EXPONENT, leg_resistor, resistor_for
-from core.rules.shorts import shorted_supplies
 from core.rules.strapping import has_halves, shorted_heater, wrong_halves
 from core.rules.words import band, listed, ohms, percent, rating, set_volts, share, volts
 from core.sheet import Tube, Winding
@@ -57,7 +56,7 @@ def _deferred(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence
     if any(one.v < COLD_SHARE * one.rated_v for one in case.nominal.heaters[part_id]) and section is not None:
         return sentence("Mend the strap first: only a part of the heater is heated.")
     line = case.line_of[part_id]
-    shorted = [one for one, _, _ in shorted_supplies(case, case.metal_nets) if one in line.supplies]
+    shorted = [one for one in line.supplies if one in case.shorted]
     if shorted:
         return sentence("Mend the short circuit of {id} first.", id=listed(shorted))
     if section is not None and is_unbalanced(one.rated_a for one in string_of(case, section)):

@@ -4,39 +4,24 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from itertools import combinations
 
 from core.results import Finding, sentence
-from core.rules.basis import Case
-from core.rules.nets import Nets, Ways, shortest_path, ways
+from core.rules.basis import Case, shorted_supplies
+from core.rules.nets import Ways, shortest_path, ways
 from core.rules.words import amps, listed
-from core.terminals import terminal_names
-
-
-def shorted_supplies(case: Case, nets: Nets) -> Iterator[tuple[str, str, str]]:
-    """Supply and two of its terminals that conductors join; the first such pair of each supply."""
-    for supply in case.supply_volts:
-        names = terminal_names(case.sheet.part_by_id[supply]) or ()
-        ends = [f"{supply}.{name}" for name in names]
-        pair = next((pair for pair in combinations(ends, 2) if nets.joined(*pair)), None)
-        if pair is not None:
-            yield (supply, *pair)
 
 
 def shorted_nets(case: Case) -> frozenset[str]:
     """Nets of ideal connections that join the terminals of a supply."""
     nets = case.ideal_nets
-    return frozenset(nets.net(one) for _, one, _ in shorted_supplies(case, nets))
+    return frozenset(nets.net(one) for one, _ in shorted_supplies(case, nets).values())
 
 
 def short_circuit(case: Case) -> Iterator[Finding]:
     """Supplies whose terminals are joined by wires, fuses and closed contacts only."""
-    conductors = case.conductors
-    plain = len(conductors) == len(case.sheet.wires)
-    nets = case.wire_nets if plain else case.metal_nets
     leading: Ways = {}
-    for supply, one, other in shorted_supplies(case, nets):
-        leading = leading or ways(conductors)
+    for supply, (one, other) in case.shorted.items():
+        leading = leading or ways(case.conductors)
         path = shortest_path(leading, one, other)
         names = [one.rpartition(".")[2], other.rpartition(".")[2]]
         point = case.nominal.supplies.get(supply)
