@@ -165,7 +165,7 @@ class Sentence(msgspec.Struct, frozen=True):
 
 def sentence(template: str, **values: Any) -> Sentence:
     """Build a sentence; values are turned into text now."""
-    return Sentence(template, tuple((key, str(value)) for key, value in values.items()))
+    return Sentence(template, tuple([(key, str(value)) for key, value in values.items()]))
 
 
 class Finding(msgspec.Struct, frozen=True):

@@ -196,10 +196,11 @@ def _point(
     stiff = network.extra.at[: len(network.stiff)].tolist()
     asked = dict(zip(stiff, zip(found.demand, found.driven, strict=True), strict=True))
     rows = zip(network.branches, found.volts, found.amps, found.taken, strict=True)
+    branches, power_out = point.branches, 0.0
     for at, (branch, v, a, w) in enumerate(rows):
         law = branch.law
         if isinstance(law, Resistive):
-            point.branches[branch.key] = BranchPoint(v, a, w)
+            branches[branch.key] = BranchPoint(v, a, w)
         elif isinstance(law, Hot):
             point.heaters.append(
                 HeaterPoint(branch.owner, law.pins, v, a, w, law.rated_v, law.rated_a, *next(hot))
@@ -210,8 +211,9 @@ def _point(
         else:
             kelvin = next(bodies) if isinstance(law, Ntc) else None
             relay = branch.owner in pulled if isinstance(law, Coil) else None
-            point.branches[branch.key] = BranchPoint(v, a, w, kelvin, relay)
-        point.power_out_w += w
+            branches[branch.key] = BranchPoint(v, a, w, kelvin, relay)
+        power_out += w
+    point.power_out_w += power_out
     return point
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from core.catalogue.types import TubeType
 from core.limits import current_tolerance, volt_limits
-from core.results import DEFAULT_V_PCT, Finding, HeaterPoint, OperatingPoint, Sentence, sentence
+from core.results import DEFAULT_V_PCT, Finding, HeaterPoint, Limits, OperatingPoint, Sentence, sentence
 from core.rules.basis import STRING_SOURCE, Case
 from core.rules.remedies import current_mend, over_mend, under_mend
 from core.rules.words import amps, band, mains_words, percent, volts
@@ -19,26 +19,32 @@ def heater_voltage(case: Case) -> Iterator[Finding]:
     """Heaters outside the volts of their type, and lamps above theirs."""
     for tube, kind in case.tubes:
         mends: dict[bool, Sentence] = {}
-        for point in case.points:
-            outside = _outside(case, point.heaters[tube.id], by_current=False)
-            if outside:
-                worst = max(outside, key=lambda section: abs(section.deviation_pct))
-                over = worst.v > worst.rated_v
-                if over not in mends:
-                    high = volt_limits(kind)[1]
-                    mends[over] = over_mend(case, tube.id, high) if over else under_mend(case, tube.id)
-                yield _volts_finding(tube, kind, point, worst, mends[over])
+        for point, outside in _outside(case, tube.id, by_current=False):
+            worst = max(outside, key=lambda section: abs(section.deviation_pct))
+            over = worst.v > worst.rated_v
+            if over not in mends:
+                high = volt_limits(kind)[1]
+                mends[over] = over_mend(case, tube.id, high) if over else under_mend(case, tube.id)
+            yield _volts_finding(tube, kind, point, worst, mends[over])
     yield from _lamps(case)
 
 
-def _outside(case: Case, sections: tuple[HeaterPoint, ...], by_current: bool) -> list[HeaterPoint]:
-    """The sections harmfully outside their limits, of those judged by current or of those judged by volts."""
-    limits = case.limits
-    return [
-        section
-        for section in sections
-        if (window := limits[section.key]).by_current is by_current and window.is_harmful(section)
-    ]
+def _outside(
+    case: Case, part_id: str, by_current: bool
+) -> Iterator[tuple[OperatingPoint, list[HeaterPoint]]]:
+    """Points at which sections are harmfully outside their limits, of those judged by current or by volts."""
+    windows: list[Limits] = []
+    for point in case.points:
+        sections = point.heaters[part_id]
+        # the sections of a part stand in the same order at every point that is solved
+        windows = windows or [case.limits[one.key] for one in sections]
+        bad = [
+            one
+            for one, window in zip(sections, windows, strict=False)
+            if window.by_current is by_current and window.is_harmful(one)
+        ]
+        if bad:
+            yield point, bad
 
 
 def _volts_finding(
@@ -109,13 +115,11 @@ def heater_current(case: Case) -> Iterator[Finding]:
         return
     for tube, kind in case.tubes:
         mends: dict[str, Sentence] = {}
-        for point in case.points:
-            outside = _outside(case, point.heaters[tube.id], by_current=True)
-            if outside:
-                worst = max(outside, key=lambda section: abs(section.deviation_a_pct))
-                if worst.key not in mends:
-                    mends[worst.key] = current_mend(case, tube.id, worst.key)
-                yield _amps_finding(tube, kind, point, worst, mends[worst.key])
+        for point, outside in _outside(case, tube.id, by_current=True):
+            worst = max(outside, key=lambda section: abs(section.deviation_a_pct))
+            if worst.key not in mends:
+                mends[worst.key] = current_mend(case, tube.id, worst.key)
+            yield _amps_finding(tube, kind, point, worst, mends[worst.key])
 
 
 def _amps_finding(

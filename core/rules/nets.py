@@ -11,25 +11,31 @@ class Nets:
     """Terminals merged by conductors; every terminal is at least a net of its own."""
 
     def __init__(self, conductors: Iterable[Branch]) -> None:
-        self._parent: dict[str, str] = {}
+        parent: dict[str, str] = {}
         for branch in conductors:
-            one, other = self.net(branch.u), self.net(branch.v)
+            one, other = _root(parent, branch.u), _root(parent, branch.v)
             if one != other:
-                self._parent[one] = other
+                parent[one] = other
+        self._net = {terminal: _root(parent, terminal) for terminal in parent}
 
     def net(self, terminal: str) -> str:
         """The terminal that stands for the net of ``terminal``."""
-        parent = self._parent
-        root = terminal
-        while (above := parent.get(root, root)) != root:
-            root = above
-        while (above := parent.get(terminal, terminal)) != root:
-            parent[terminal], terminal = root, above
-        return root
+        return self._net.get(terminal, terminal)
 
     def joined(self, one: str, other: str) -> bool:
         """Whether metal joins two terminals."""
         return self.net(one) == self.net(other)
+
+
+def _root(parent: dict[str, str], terminal: str) -> str:
+    """The terminal at the head of a net; what led to it is led straight there."""
+    root = terminal
+    while (above := parent.get(root)) is not None:
+        root = above
+    while terminal != root:
+        following = parent[terminal]
+        parent[terminal], terminal = root, following
+    return root
 
 
 Ways = dict[str, list[tuple[str, str]]]

@@ -11,6 +11,7 @@ _SHOWN = 4
 _NOTHING = 1e-9  # what rounding leaves of zero volts or amperes
 
 
+@lru_cache(maxsize=1024)
 def volts(value: float) -> str:
     """``6.30 V``."""
     return format_quantity(value if abs(value) > _NOTHING else 0.0, Dimension.VOLTS)
@@ -53,6 +54,7 @@ def rating(value: float) -> str:
     return f"{value:g}{THIN_SPACE}W"
 
 
+@lru_cache(maxsize=1024)
 def percent(value: float) -> str:
     """A deviation with its sign: ``+10 %``, ``−9.5 %``."""
     return format_percent(value, 0 if abs(value - round(value)) < 0.05 else 1)

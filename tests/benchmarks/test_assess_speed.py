@@ -18,6 +18,7 @@ import scipy.sparse
 import scipy.sparse.linalg
 from pytest_benchmark.fixture import BenchmarkFixture
 
+import core.linear
 from core.assess import Memory, assess
 from core.catalogue import Catalogue, load_builtin
 from core.edits import set_part
@@ -82,6 +83,7 @@ def recorded(
 
     with monkeypatch.context() as patch:
         patch.setattr(np.linalg, "solve", solve)
+        patch.setattr(core.linear, "BAND_FROM", np.inf)
         run()
     return systems
 

@@ -1,4 +1,4 @@
-"""Linear systems from stamped entries, and the two ways to solve them."""
+"""Linear systems from stamped entries, and the three ways to solve them."""
 
 from __future__ import annotations
 
@@ -12,7 +12,8 @@ from core.assess import assess
 from core.catalogue import load_builtin
 from core.circuit import build
 from core.circuit.network import compile_island
-from core.linear import LinearSystem, scatter, stamp
+from core.linear import LinearSystem, band_of, scatter, stamp
+from core.samples import sample_bytes, sample_names
 from core.sheet import (
     AnyPart,
     Battery,
@@ -26,6 +27,7 @@ from core.sheet import (
     Wire,
 )
 from core.steady import solve
+from core.storage import load
 
 
 def wired(parts: list[AnyPart], straps: str = "", **fields: Any) -> Sheet:
@@ -54,18 +56,60 @@ def ladder(sockets: int) -> Sheet:
     return Sheet(parts=tuple(parts), wires=tuple(wires))
 
 
-def test_sparse_and_dense_agree(monkeypatch: pytest.MonkeyPatch) -> None:
-    """240 sockets on real wires are about 480 nodes: both ways of solving give the same volts to 1e-10."""
-    sheet = ladder(240)
-    network = compile_island(build(sheet, load_builtin()).islands[0], frozenset(), 298.15)
+# name, DENSE_LIMIT, BAND_FROM
+WAYS = (("dense", 10**6, 10**6), ("sparse", 0, 10**6), ("banded", 0, 1))
+
+
+def test_sparse_banded_and_dense_agree(monkeypatch: pytest.MonkeyPatch) -> None:
+    """240 sockets on real wires are about 480 nodes: all ways of solving give the same volts to 1e-10."""
+    network = compile_island(build(ladder(240), load_builtin()).islands[0], frozenset(), 298.15)
     assert network.size > 400
     mains, cold = np.array([207.0, 230.0, 253.0, 230.0]), np.array([False, False, False, True])
     found = {}
-    for name, limit in (("dense", 10**6), ("sparse", 0)):
+    for name, limit, band_from in WAYS:
         monkeypatch.setattr(core.linear, "DENSE_LIMIT", limit)
+        monkeypatch.setattr(core.linear, "BAND_FROM", band_from)
         found[name] = solve(network, mains, cold)
-    np.testing.assert_allclose(found["dense"].potentials, found["sparse"].potentials, rtol=1e-10, atol=1e-10)
-    assert found["sparse"].residual_a.max() < 1e-9
+        assert found[name].residual_a.max() < 1e-9
+    for name in ("sparse", "banded"):
+        np.testing.assert_allclose(found[name].potentials, found["dense"].potentials, rtol=1e-10, atol=1e-10)
+
+
+@pytest.mark.parametrize("name", sample_names())
+def test_every_way_of_solving_gives_the_same_sample(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Supplies with a limit, centre taps and lifts bring rows of their own; a band of any width is taken."""
+    sheet, catalogue = load(sample_bytes(name), name), load_builtin()
+    monkeypatch.setattr(core.linear, "BAND_SHARE", 0)
+    found = []
+    for _, limit, band_from in WAYS:
+        monkeypatch.setattr(core.linear, "DENSE_LIMIT", limit)
+        monkeypatch.setattr(core.linear, "BAND_FROM", band_from)
+        found.append(assess(sheet, catalogue))
+    for other in found[1:]:
+        for condition, point in found[0].points.items():
+            assert not point.unsolved
+            assert other.points[condition].nodes == pytest.approx(point.nodes, rel=1e-9, abs=1e-9)
+
+
+def test_a_band_is_taken_only_where_it_is_narrow() -> None:
+    chain = np.arange(99)
+    line = band_of(np.concatenate((chain, chain + 1)), np.concatenate((chain + 1, chain)), 100)
+    assert line is not None
+    assert line.reach == 1
+    row, column = np.divmod(np.arange(100 * 100), 100)
+    assert band_of(row, column, 100) is None
+
+
+def test_a_singular_band_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A line of conductances that reaches no reference has no one solution."""
+    monkeypatch.setattr(core.linear, "BAND_FROM", 1)
+    monkeypatch.setattr(core.linear, "BAND_SHARE", 0)
+    chain = np.arange(9)
+    places, signs = stamp(chain, chain + 1, 11)
+    system = LinearSystem(11, 1, places, signs, np.array([], dtype=np.intp))
+    assert system.band is not None
+    with pytest.raises(np.linalg.LinAlgError):
+        system.solve(np.zeros((1, 0)), np.ones((1, 11, 1)))
 
 
 def test_small_networks_agree_too(monkeypatch: pytest.MonkeyPatch) -> None:
