@@ -62,11 +62,6 @@ class Live(QObject):
         document.replaced.connect(self.refresh)
         viewpoint.changed.connect(self.refresh)
 
-    @property
-    def is_busy(self) -> bool:
-        """Whether a worker is computing."""
-        return self._busy
-
     def refresh(self) -> None:
         """Bring the answers up to date."""
         work = self._work()

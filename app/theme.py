@@ -87,10 +87,6 @@ class Theme:
         """The bundled font, ``px`` pixels high, with figures of equal width."""
         return QFont(_font(px, bold))
 
-    def file_font(self, px: float, bold: bool = False) -> QFont:
-        """The same font for PDF files; see :func:`searchable`."""
-        return searchable(self.font(px, bold))
-
     def state_role(self, state: str) -> str:
         """The colour role that supports a state's shape."""
         return {"over": "over", "under": "under", "cold": "under", "ok": "ok"}.get(state, "soft")
@@ -237,11 +233,6 @@ def icon(name: str, theme: Theme) -> QIcon:
             painter.end()
             result.addPixmap(pixmap, mode)
     return result
-
-
-def theme_named(name: str) -> Theme:
-    """The theme of a name; the light one where the name is not known."""
-    return THEMES.get(name, LIGHT)
 
 
 def contrast(first: str, second: str) -> float:

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QGraphicsEllipseItem, QGraphicsItem, QStyleOptionG
 
 from app.canvas import symbols
 from app.canvas.layout import Place
-from app.canvas.look import PartLook, WireLook
+from app.canvas.look import PartLook
 from app.canvas.pairs import Sides, lead_to, waves
 from app.canvas.routing import Point, Route
 from app.theme import Theme
@@ -143,7 +143,7 @@ class WireItem(QGraphicsItem):
         super().__init__()
         self.wire = wire
         self.theme = theme
-        self.look = WireLook()
+        self.text = ""
         self.is_selected = False
         self._path = QPainterPath()
         self._corners = QPolygonF()
@@ -166,12 +166,12 @@ class WireItem(QGraphicsItem):
         self._shape = stroker.createStroke(_polyline(route))
         self._set_bounds()
 
-    def show_text(self, look: WireLook, at: Point | None) -> None:
+    def show_text(self, text: str, at: Point | None) -> None:
         """Set the text and the place (top left corner) where it stands, None for nowhere."""
-        if look == self.look and at == self._text_at:
+        if text == self.text and at == self._text_at:
             return
         self.prepareGeometryChange()
-        self.look = look
+        self.text = text
         self._text_at = at
         self._set_bounds()
         self.update()
@@ -179,7 +179,7 @@ class WireItem(QGraphicsItem):
     def _set_bounds(self) -> None:
         bounds = self._path.controlPointRect().adjusted(-_MARGIN, -_MARGIN, _MARGIN, _MARGIN)
         if self._text_at is not None:
-            bounds = bounds.united(QRectF(*self._text_at, *text_size(self.look.text, self.theme)))
+            bounds = bounds.united(QRectF(*self._text_at, *text_size(self.text, self.theme)))
         self._bounds = bounds
 
     def boundingRect(self) -> QRectF:
@@ -221,8 +221,8 @@ class WireItem(QGraphicsItem):
         if self._text_at is not None and scale >= _TEXT_FROM:
             painter.setFont(theme.font(TEXT_PX))
             painter.setPen(theme.colour("soft"))
-            area = QRectF(*self._text_at, *text_size(self.look.text, theme))
-            painter.drawText(area, Qt.AlignmentFlag.AlignCenter, self.look.text)
+            area = QRectF(*self._text_at, *text_size(self.text, theme))
+            painter.drawText(area, Qt.AlignmentFlag.AlignCenter, self.text)
 
 
 def tint(name: str | None, theme: Theme) -> QColor | None:

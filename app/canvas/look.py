@@ -22,11 +22,3 @@ class PartLook:
     kelvin: dict[str, float] = field(default_factory=dict)
     pin_values: dict[str, str] = field(default_factory=dict)
     pulled_in: bool = False
-
-
-@dataclass(frozen=True)
-class WireLook:
-    """How one wire looks: its text (gauge, length) and its current as text."""
-
-    text: str = ""
-    current: str = ""

@@ -6,8 +6,9 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication
 
-from app.canvas.look import PartLook, State, WireLook
+from app.canvas.look import PartLook, State
 from core.catalogue import Catalogue
+from core.limits import is_blown, is_overloaded, is_too_hot
 from core.results import Assessment, BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
 from core.sheet import AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
 from core.units import THIN_SPACE, format_number, format_percent
@@ -51,16 +52,6 @@ def wire_text(wire: Wire) -> str:
     else:
         gauge = f"{format_number(wire.area_mm2 or 0.0, 2).rstrip('0').rstrip('.')}{THIN_SPACE}mm²"
     return f"{gauge} {format_number(wire.length_m, 2)}{THIN_SPACE}m"
-
-
-def wire_looks(sheet: Sheet, point: OperatingPoint | None) -> dict[str, WireLook]:
-    """The look of every wire; without an operating point the currents stay blank."""
-    branches = {} if point is None else point.branches
-    looks = {}
-    for wire in sheet.wires:
-        branch = branches.get(wire.id)
-        looks[wire.id] = WireLook(wire_text(wire), "" if branch is None else amps_text(branch.a))
-    return looks
 
 
 def part_looks(
@@ -151,16 +142,17 @@ def _supply_look(supply: SupplyPoint, is_cold: bool) -> PartLook:
     load = supply.load_pct
     if load is not None:
         values.append(f"{format_number(load, 0)}{THIN_SPACE}%")
-    over = supply.limiting or (not is_cold and load is not None and load > 100 + 1e-6)
+    over = supply.limiting or (not is_cold and is_overloaded(supply))
     return PartLook("over" if over else "ok", _GAP.join(values))
 
 
 def _branch_look(part: AnyPart, branch: BranchPoint, is_cold: bool) -> PartLook:
-    """A resistor is judged by its heat, which the short rush into cold heaters does not bring about."""
-    too_hot = (
-        isinstance(part, Resistor) and not is_cold and part.rated_w is not None and branch.w > part.rated_w
+    """The short rush into cold heaters neither heats a resistor nor blows a slow fuse: it is not judged."""
+    over = not is_cold and (
+        (isinstance(part, Resistor) and is_too_hot(part, branch))
+        or (isinstance(part, Fuse) and is_blown(part, branch))
     )
-    state: State = "over" if too_hot or (isinstance(part, Fuse) and branch.a > part.rated_a) else "none"
+    state: State = "over" if over else "none"
     second = (
         amps_text(branch.a) if part.kind in ("fuse", "switch", "diode", "capacitor") else watts_text(branch.w)
     )

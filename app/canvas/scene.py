@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.canvas.items import DotItem, PartItem, WireItem, text_size
 from app.canvas.layout import Layout
-from app.canvas.look import PartLook, WireLook
+from app.canvas.look import PartLook
 from app.canvas.looks import part_looks, wire_text
 from app.canvas.routing import Rect, grown
 from app.document import Document
@@ -182,7 +182,7 @@ class SheetScene(QGraphicsScene):
         at = None
         if text and (leader is None or text != wire_text(leader)):
             at = self.layout_.board.text_spot(wire_id, *text_size(text, self.theme))
-        self.wire_items[wire_id].show_text(WireLook(text), at)
+        self.wire_items[wire_id].show_text(text, at)
 
     def _near(self, wire_id: str) -> Rect:
         line = self.layout_.board.routes[wire_id]

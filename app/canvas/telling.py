@@ -27,7 +27,7 @@ def line_of(scene: SheetScene, item_id: str) -> str:
         return item_id
     point = scene.viewpoint.point(scene.document.assessment)
     branch = point.branches.get(item_id) if point is not None else None
-    text = scene.wire_items[item_id].look.text if item_id in scene.wire_items else ""
+    text = scene.wire_items[item_id].text if item_id in scene.wire_items else ""
     return words.describe_wire(wire, text, "" if branch is None else amps_text(branch.a))
 
 

@@ -128,10 +128,6 @@ class ConditionsStrip(QWidget):
         self._document.replaced.connect(self._on_sheet)
         self._document.assessed.connect(self._show_summary)
 
-    def add_tool(self, widget: QWidget) -> None:
-        """Put a further control at the right end of the strip."""
-        self._row.addWidget(widget, 0, Qt.AlignmentFlag.AlignVCenter)
-
     def edit_title(self) -> None:
         """Open the title for editing."""
         self.title.edit()

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import (
-    QAbstractItemModel,
     QAbstractTableModel,
     QModelIndex,
     QObject,
@@ -169,8 +168,3 @@ class RowsProxy(QSortFilterProxyModel):
     def lessThan(self, left: AnyIndex, right: AnyIndex) -> bool:
         """Whether the left cell comes before the right one."""
         return bool(left.data(SORT_ROLE) < right.data(SORT_ROLE))
-
-
-def owners_of(model: QAbstractItemModel, rows: set[int]) -> frozenset[str]:
-    """The ids of the parts or wires that stand in these rows."""
-    return frozenset(model.index(row, 0).data(OWNER_ROLE) for row in rows)

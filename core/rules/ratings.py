@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.elements.branch import Coil
+from core.limits import is_blown
 from core.preferred import next_wattage
 from core.results import ROUNDING, Finding, OperatingPoint, sentence
 from core.rules.basis import COMMON, Case
@@ -23,7 +24,7 @@ def fuse_overload(case: Case) -> Iterator[Finding]:
         if not isinstance(part, Fuse):
             continue
         found = [(point, point.branches[part.id].a) for point in case.points if part.id in point.branches]
-        over = [(point, a) for point, a in found if a > part.rated_a * (1 + ROUNDING)]
+        over = [(point, a) for point, a in found if is_blown(part, point.branches[part.id])]
         for point, a in over:
             yield _fuse(part, point, a, part.rated_a, True)
         if found and not over and found[0][1] > part.rated_a * FUSE_SHARE * (1 + ROUNDING):

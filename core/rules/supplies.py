@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
+from core.limits import is_overloaded
 from core.results import ROUNDING, Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
 from core.rules.basis import COMMON, Case
 from core.rules.mends import supply_rating_a
@@ -26,7 +27,7 @@ def supply_overload(case: Case) -> Iterator[Finding]:
     for point in case.points:
         for supply, at_work in point.supplies.items():
             load = at_work.load_pct
-            if load is not None and load > FULL_PCT * (1 + ROUNDING):
+            if load is not None and is_overloaded(at_work):
                 yield _overload(case, point, supply, at_work, load)
             elif at_work.limiting:
                 yield _held_back(point, supply, at_work)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 
 from core.catalogue.wire import chassis_limit_a
 from core.elements.branch import Branch, Contact, Hot
+from core.limits import is_too_hot
 from core.preferred import next_wattage
 from core.results import ROUNDING, BranchPoint, Finding, OperatingPoint, Sentence, sentence
 from core.rules.basis import COMMON, Case
@@ -128,15 +129,16 @@ def resistor_power(case: Case) -> Iterator[Finding]:
     for part in case.kinds.get(Resistor, ()):
         if not isinstance(part, Resistor):
             continue
-        found = [(point, point.branches[part.id].w) for point in case.points if part.id in point.branches]
-        if not found:
+        at_work = [(point, point.branches[part.id]) for point in case.points if part.id in point.branches]
+        if not at_work:
             continue
+        found = [(point, branch.w) for point, branch in at_work]
         if part.rated_w is None:
             point, most = max(found, key=lambda pair: pair[1])
             if most > UNRATED_W * (1 + ROUNDING):
                 yield _unrated(part, point, most)
             continue
-        over = [(point, w) for point, w in found if w > part.rated_w * (1 + ROUNDING)]
+        over = [(point, branch.w) for point, branch in at_work if is_too_hot(part, branch)]
         for point, w in over:
             yield _power(part, point, w, part.rated_w, True)
         if not over and found[0][1] > part.rated_w / 2 * (1 + ROUNDING):

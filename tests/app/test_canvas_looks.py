@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from app.canvas.looks import part_looks, wire_looks
+from app.canvas.looks import part_looks, wire_text
 from core.results import Assessment, BranchPoint, Condition, HeaterPoint, Limits, OperatingPoint, SupplyPoint
 from core.sheet import Chassis, Fuse, Lamp, Relay, Resistor, Sheet, Tube, Winding, Wire
 from tests.app.canvas_rig import CATALOGUE
@@ -177,12 +177,4 @@ def test_without_answers_no_part_shows_a_number():
     ],
 )
 def test_wire_text(fields, text):
-    sheet = Sheet(wires=(Wire(id="w1", start="V1.4", end="V2.4", **fields),))
-    assert figures(wire_looks(sheet, None)["w1"].text) == text
-
-
-def test_wire_current():
-    sheet = Sheet(wires=(Wire(id="w1", start="V1.4", end="V2.4"),))
-    point = OperatingPoint(HOT, branches={"w1": BranchPoint(0.01, 1.06, 0.01)})
-    assert figures(wire_looks(sheet, point)["w1"].current) == "1.06 A"
-    assert wire_looks(sheet, None)["w1"].current == ""
+    assert figures(wire_text(Wire(id="w1", start="V1.4", end="V2.4", **fields))) == text

@@ -105,7 +105,7 @@ def test_changing_a_size_or_value_lays_no_wire(rig):
     rig.document.apply("Set size", set_wire("w1", area_mm2=1.0))
     rig.document.apply("Pull", set_part("V1", pulled=True))
     assert rig.scene.layout_.board.routes == before
-    assert rig.scene.wire_items["w1"].look.text.startswith("1\u2009mm²")
+    assert rig.scene.wire_items["w1"].text.startswith("1\u2009mm²")
 
 
 def test_turning_takes_the_wires_along(rig):

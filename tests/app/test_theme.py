@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtGui import QColor, QFont, QFontInfo, QFontMetricsF, QGuiApplication, QPalette, QRawFont
 from PySide6.QtWidgets import QCheckBox, QStyleFactory
 
-from app.theme import DARK, FAMILY, LIGHT, Theme, contrast, icon, load_fonts, palette, stylesheet, theme_named
+from app.theme import DARK, FAMILY, LIGHT, Theme, contrast, icon, load_fonts, palette, stylesheet
 
 BOTH = pytest.mark.parametrize("theme", [LIGHT, DARK], ids=lambda theme: theme.name)
 TEXT_ROLES = ("ink", "soft", "accent_text", "over", "under", "ok", "caution")
@@ -173,12 +173,6 @@ def test_an_icon_that_is_not_there_says_so(qapp: QGuiApplication):
 def test_the_style_sheet_names_only_colours_of_the_theme(theme: Theme):
     own = {value for value in dataclasses.asdict(theme).values() if isinstance(value, str)}
     assert set(re.findall(r"#[0-9a-f]{6}\b", stylesheet(theme))) <= own
-
-
-def test_theme_by_name():
-    assert theme_named("dark") is DARK
-    assert theme_named("light") is LIGHT
-    assert theme_named("something else") is LIGHT
 
 
 @BOTH
