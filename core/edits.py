@@ -10,6 +10,7 @@ from typing import Any
 
 import msgspec
 
+from core.checks import FARTHEST
 from core.errors import EditError
 from core.sheet import AnyPart, Mains, Sheet, Tube, Turn, Wire, split_terminal
 from core.terminals import has_terminal, is_id
@@ -139,11 +140,14 @@ def _map_parts(sheet: Sheet, ids: frozenset[str], alter: Callable[[AnyPart], Any
 
 
 def move_parts(ids: Iterable[str], dx: float, dy: float) -> Edit:
-    """Move parts by a distance in sheet units."""
+    """Move parts by a distance in sheet units; none may leave the sheet."""
     moved = frozenset(ids)
 
     def shift(part: AnyPart) -> AnyPart:
-        return msgspec.structs.replace(part, at=(part.at[0] + dx, part.at[1] + dy))
+        x, y = part.at[0] + dx, part.at[1] + dy
+        if max(abs(x), abs(y)) > FARTHEST:
+            raise EditError(f"{part.id} would lie beyond the sheet: places go to ±{FARTHEST:g}.")
+        return msgspec.structs.replace(part, at=(x, y))
 
     return lambda sheet: _map_parts(sheet, moved, shift)
 

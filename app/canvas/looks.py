@@ -30,8 +30,8 @@ def amps_text(amps: float) -> str:
 
 
 def watts_text(watts: float) -> str:
-    """Watts for the screen: ``0.05 W``, ``12.3 W``."""
-    return f"{format_number(watts, _decimals(watts, 2))}{THIN_SPACE}W"
+    """Watts for the screen: ``0.050 W``, ``12.3 W``."""
+    return f"{format_number(watts, _decimals(watts, 3))}{THIN_SPACE}W"
 
 
 def _decimals(value: float, most: int) -> int:

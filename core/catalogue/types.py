@@ -81,10 +81,10 @@ class TubeType(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
         return "memory"
 
     def source_of(self, field: str) -> str:
-        """The source of the value of ``field``; empty where the catalogue does not say."""
+        """The source of the value of ``field``, and that it is unverified if so; empty where there is none."""
         for entry in self.provenance:
             if entry.field == field:
-                return entry.source
+                return f"{entry.source} (unverified)" if entry.status == "memory" else entry.source
         return ""
 
 

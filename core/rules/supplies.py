@@ -231,7 +231,7 @@ def _unsolved(case: Case, point: OperatingPoint, miss: Unsolved) -> Finding:
         severity="caution" if later else "fault",
         where=miss.ids,
         title=sentence("No figures around {ids}", **values),
-        says=sentence("Around {ids} nothing is solved: {reason}. The rest of the sheet is.", **values),
+        says=sentence("Nothing on the line of {ids} is solved: {reason}. Other lines are.", **values),
         mend=sentence("Judge this part by hand for now.")
         if later
         else sentence("Change the wiring or the values of {ids}.", **values),

@@ -120,7 +120,7 @@ def test_other_parts():
         },
     )
     look = look_of(Resistor(id="R1", ohm=1), point)
-    assert (figures(look.values), look.state) == ("0.22 V  0.05 W", "none")
+    assert (figures(look.values), look.state) == ("0.22 V  0.048 W", "none")
     assert look_of(Resistor(id="R2", ohm=1, rated_w=3), point).state == "over"
     look = look_of(Fuse(id="F1", rated_a=1), point)
     assert (figures(look.values), look.state) == ("0.05 V  1.50 A", "over")

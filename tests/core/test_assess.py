@@ -14,7 +14,6 @@ from core.catalogue.types import Section, TubeType
 from core.edits import add_wire, in_turn, move_parts, remove, rename, set_part
 from core.results import Condition
 from core.sheet import (
-    AnyPart,
     Battery,
     Chassis,
     Lamp,
@@ -24,15 +23,8 @@ from core.sheet import (
     Sheet,
     Tube,
     Winding,
-    Wire,
 )
-
-
-def wired(parts: list[AnyPart], straps: str = "", **fields: Any) -> Sheet:
-    """A sheet with straps written ``B1.+=V1.4 V1.5=B1.-``."""
-    ends = [pair.split("=") for pair in straps.split()]
-    wires = tuple(Wire(id=f"w{n}", start=a, end=b) for n, (a, b) in enumerate(ends))
-    return Sheet(parts=tuple(parts), wires=wires + fields.pop("wires", ()), **fields)
+from tests.core.circuits import wired
 
 
 def amplifier() -> Sheet:

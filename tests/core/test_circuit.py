@@ -28,20 +28,13 @@ from core.sheet import (
     RectifiedSupply,
     Relay,
     Resistor,
-    Sheet,
     Switch,
     Thermistor,
     Tube,
     Winding,
     Wire,
 )
-
-
-def wired(parts: list[AnyPart], straps: str = "", **fields: Any) -> Sheet:
-    """A sheet with straps written ``B1.+=V1.4 V1.5=B1.-``."""
-    ends = [pair.split("=") for pair in straps.split()]
-    wires = tuple(Wire(id=f"w{n}", start=a, end=b) for n, (a, b) in enumerate(ends))
-    return Sheet(parts=tuple(parts), wires=wires + fields.pop("wires", ()), **fields)
+from tests.core.circuits import wired
 
 
 def circuit(parts: list[AnyPart], straps: str = "", **fields: Any) -> Circuit:

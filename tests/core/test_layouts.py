@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 
 from core.assess import assess
 from core.catalogue import load_builtin
-from core.results import OperatingPoint
 from core.sheet import (
-    AnyPart,
     Balance,
     Battery,
     Capacitor,
@@ -21,31 +17,13 @@ from core.sheet import (
     MainsFeed,
     Relay,
     Resistor,
-    Sheet,
     Switch,
     Thermistor,
     Tube,
     Winding,
     Wire,
 )
-
-
-def wired(parts: list[AnyPart], straps: str = "", **fields: Any) -> Sheet:
-    """A sheet with straps written ``B1.+=V1.4 V1.5=B1.-``."""
-    ends = [pair.split("=") for pair in straps.split()]
-    wires = tuple(Wire(id=f"w{n}", start=a, end=b) for n, (a, b) in enumerate(ends))
-    return Sheet(parts=tuple(parts), wires=wires + fields.pop("wires", ()), **fields)
-
-
-def run(parts: list[AnyPart], straps: str = "", condition: str = "nominal", **fields: Any) -> OperatingPoint:
-    point = assess(wired(parts, straps, **fields), load_builtin()).points[condition]
-    assert not point.unsolved
-    assert point.power_in_w == pytest.approx(point.power_out_w, rel=1e-9, abs=1e-9)
-    return point
-
-
-def el84(part_id: str = "V1", **fields: Any) -> Tube:
-    return Tube(id=part_id, type="EL84", **fields)
+from tests.core.circuits import el84, run, wired
 
 
 class TestReference:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import numpy as np
 import pytest
 
@@ -15,46 +13,16 @@ from core.circuit.network import compile_island
 from core.linear import LinearSystem, band_of, scatter, stamp
 from core.samples import sample_bytes, sample_names
 from core.sheet import (
-    AnyPart,
     Battery,
-    Chassis,
     DcSupply,
     Diode,
-    Sheet,
     Thermistor,
     Tube,
     Winding,
-    Wire,
 )
 from core.steady import solve
 from core.storage import load
-
-
-def wired(parts: list[AnyPart], straps: str = "", **fields: Any) -> Sheet:
-    """A sheet with straps written ``B1.+=V1.4 V1.5=B1.-``."""
-    ends = [pair.split("=") for pair in straps.split()]
-    wires = tuple(Wire(id=f"w{n}", start=a, end=b) for n, (a, b) in enumerate(ends))
-    return Sheet(parts=tuple(parts), wires=wires + fields.pop("wires", ()), **fields)
-
-
-def ladder(sockets: int) -> Sheet:
-    """Sockets on a real pair of wires from one winding, fed at one end."""
-    parts: list[AnyPart] = [
-        Winding(id="T1", rated_v=6.6, rated_a=0.3 * sockets, regulation_pct=5.0),
-        Chassis(id="E1"),
-    ]
-    wires = [Wire(id="e", start="T1.b", end="E1.e")]
-    for n in range(sockets):
-        parts.append(Tube(id=f"V{n}", type="6SN7", rated_a=0.3))
-        before = ("T1.a", "T1.b") if n == 0 else (f"V{n - 1}.7", f"V{n - 1}.8")
-        for end, name in zip(before, ("7", "8"), strict=True):
-            wires.append(
-                Wire(
-                    id=f"x{n}.{name}".replace(".", "-"), start=end, end=f"V{n}.{name}", awg=14, length_m=0.005
-                )
-            )
-    return Sheet(parts=tuple(parts), wires=tuple(wires))
-
+from tests.core.circuits import ladder, wired
 
 # name, DENSE_LIMIT, BAND_FROM
 WAYS = (("dense", 10**6, 10**6), ("sparse", 0, 10**6), ("banded", 0, 1))

@@ -8,7 +8,7 @@ import pytest
 
 from core.catalogue.types import TubeType
 from core.rules.mends import lift_window
-from core.sheet import Chassis, Elevation, Sheet, Tube
+from core.sheet import Chassis, Elevation, Mains, Relay, Sheet, Tube
 from tests.core.rule_sheets import findings, on_dc, rules, sheet, tube_type, winding
 
 E1 = Chassis(id="E1")
@@ -52,6 +52,26 @@ def test_a_hair_over_the_limit_shows_and_nothing_is_a_peak_on_dc() -> None:
 
 def test_the_best_lift_mends_it() -> None:
     assert rules(on_ac(2.0, 200.0, kind=limited(), lift=101.0)) == set()
+
+
+def test_a_line_that_is_solved_at_low_mains_only_is_judged_there() -> None:
+    """The relay chatters at nominal and high mains, and stays off at low mains."""
+    relay = Relay(id="K1", coil_v=6.0, coil_ohm=100.0, pull_in_v=6.0, drop_out_v=3.0)
+    wires = "T1.a K1.com, K1.nc K1.c1, K1.c2 T1.b, T1.a V1.4, T1.b V1.5, T1.b E1.e"
+    tube = Tube(id="V1", type="X1", cathode_v=300.0)
+    given = sheet(
+        winding(regulation_pct=0.0),
+        tube,
+        relay,
+        E1,
+        wires=wires,
+        mains=Mains(),
+        types=(limited(),),
+    )
+    assert "not-solved" in rules(given)
+    found = findings(given, "heater-cathode-voltage")
+    assert [f.condition for f in found] == ["low mains"]
+    assert "Lift the heater line" in str(found[0].mend)
 
 
 def test_no_lift_means_two_supplies() -> None:

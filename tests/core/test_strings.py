@@ -21,28 +21,17 @@ from core.sheet import (
     Lamp,
     Relay,
     Resistor,
-    Sheet,
     Switch,
     Tube,
     Winding,
     Wire,
 )
 from core.strings import Topology, cycle_labels, topology
-
-
-def wired(parts: list[AnyPart], straps: str = "", **fields: Any) -> Sheet:
-    """A sheet with straps written ``B1.+=V1.4 V1.5=B1.-``."""
-    ends = [pair.split("=") for pair in straps.split()]
-    wires = tuple(Wire(id=f"w{n}", start=a, end=b) for n, (a, b) in enumerate(ends))
-    return Sheet(parts=tuple(parts), wires=wires + fields.pop("wires", ()), **fields)
+from tests.core.circuits import el84, wired
 
 
 def strings(parts: list[AnyPart], straps: str = "", pulled: tuple[str, ...] = (), **fields: Any) -> Topology:
     return topology(build(wired(parts, straps, **fields), load_builtin()), frozenset(pulled))
-
-
-def el84(part_id: str) -> Tube:
-    return Tube(id=part_id, type="EL84")
 
 
 def battery() -> Battery:
