@@ -93,6 +93,12 @@ _KINDS: tuple[_Kind, ...] = (
         frozenset((_V, _A)),
     ),
     _Kind(
+        "winding",
+        ("ct", "tapped", "centre-tapped", "winding", "transformer"),
+        lambda v: {"rated_v": v.get(_V, 6.3), "rated_a": v.get(_A, 3.0), "centre_tap": True},
+        takes=frozenset((_V, _A)),
+    ),
+    _Kind(
         "dc_supply",
         ("dc", "supply", "regulated"),
         lambda v: {"set_v": v.get(_V, 6.3), "limit_a": v.get(_A, 3.0)},
@@ -161,6 +167,7 @@ def kind_title(kind: str) -> str:
     titles = {
         "tube": translate("adding", "Tube"),
         "winding": translate("adding", "Winding"),
+        "tapped winding": translate("adding", "Centre-tapped winding"),
         "dc_supply": translate("adding", "DC supply"),
         "rectified_supply": translate("adding", "Rectified supply"),
         "battery": translate("adding", "Battery"),
@@ -245,7 +252,8 @@ def _kind_offers(values: Values, words: list[str]) -> list[Offer]:
         fields = kind.build(values) if fits else None
         if fields is not None:
             template = {"kind": kind.kind, **fields}
-            found.append(Offer(kind_title(kind.kind), _detail(template), template))
+            title = kind_title("tapped winding" if "centre_tap" in fields else kind.kind)
+            found.append(Offer(title, _detail(template), template))
     return found
 
 

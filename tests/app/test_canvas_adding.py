@@ -26,6 +26,8 @@ def first(text: str):
         ("0R22 5W", {"kind": "resistor", "ohm": 0.22, "rated_w": 5.0}),
         ("6.3 V 3 A", {"kind": "winding", "rated_v": 6.3, "rated_a": 3.0}),
         ("6,3V 3A", {"kind": "winding", "rated_v": 6.3, "rated_a": 3.0}),
+        ("6.3V 5A ct", {"kind": "winding", "rated_v": 6.3, "rated_a": 5.0, "centre_tap": True}),
+        ("winding", {"kind": "winding", "rated_v": 6.3, "rated_a": 3.0}),
         ("12 V 5 A dc", {"kind": "dc_supply", "set_v": 12.0, "limit_a": 5.0}),
         ("fuse 1A", {"kind": "fuse", "rated_a": 1.0}),
         ("500 mA fuse", {"kind": "fuse", "rated_a": 0.5}),
