@@ -1,27 +1,20 @@
-"""Open the real window on the first sample, wait until it is painted and solved, close it; fail if it cannot."""
+"""Start the installed program on the first sample, wait until it is painted and solved, close it; fail if it cannot."""
 
+import os
 import sys
 import tempfile
-from pathlib import Path
 
 from PySide6.QtCore import QTimer
 
-from app.crash import Watch
-from app.settings import Settings
-from app.sources import open_sheet
-from app.start import make_application, make_window
-from core.samples import sample_names
+folder = tempfile.mkdtemp()
+os.environ.update(XDG_CONFIG_HOME=folder, XDG_DATA_HOME=folder, XDG_STATE_HOME=folder)
 
-folder = Path(tempfile.mkdtemp())
-application = make_application()
-watch = Watch(folder)
-watch.install()
-troubles: list[str] = []
-watch.happened.connect(troubles.append)
-window = make_window(open_sheet(sample_names()[0]), Settings(folder / "settings.ini"), watch)
-window.show()
+from app.desktop import launch  # noqa: E402 - the folders are read when it starts
+
+application, window = launch(None)
 QTimer.singleShot(500, window.close)
 status = application.exec()
-if troubles or window.document.assessment is None or window.isVisible():
-    sys.exit(f"the window did not open, solve and close: {troubles}")
+trouble = window.banner.isVisibleTo(window)
+if trouble or window.document.assessment is None or window.isVisible():
+    sys.exit(f"the window did not open, solve and close: {'trouble was told' if trouble else 'no answers'}")
 sys.exit(status)
