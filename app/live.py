@@ -80,9 +80,9 @@ class Live(QObject):
         document = self._document
         memory = self._memory = self._memory or Memory()
         present, chosen = document.assessment, self._viewpoint.condition
-        if present is not None:
-            return lambda: look_at(present, document.catalogue, chosen, memory)
         sheet, catalogue = document.sheet, document.catalogue
+        if present is not None:
+            return lambda: look_at(present, catalogue, chosen, memory)
         return lambda: assess(sheet, catalogue, chosen, memory)
 
     def _on_done(self, assessment: Assessment | None, error: Exception | None) -> None:

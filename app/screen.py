@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import ctypes
 import os
-import socket
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -71,6 +70,8 @@ def _x11_answers(display: str) -> bool:
 
 
 def _wayland_answers(environment: Mapping[str, str]) -> bool:
+    import socket  # noqa: PLC0415 - seldom needed, slow to import
+
     place = Path(environment.get("XDG_RUNTIME_DIR", ""), environment["WAYLAND_DISPLAY"])
     with socket.socket(socket.AF_UNIX) as trial:
         try:

@@ -1,11 +1,11 @@
-"""What heaters, supplies, resistors and fuses are judged by, decided once for the rules, the drawing and the tables."""
+"""What each heater is judged by, decided once for the rules, the drawing and the tables."""
 
 from __future__ import annotations
 
 from core.catalogue import Catalogue
 from core.catalogue.types import TubeType
-from core.results import DEFAULT_V_PCT, ROUNDING, BranchPoint, Limits, SupplyPoint
-from core.sheet import Fuse, Lamp, Resistor, Sheet, Tube
+from core.results import DEFAULT_V_PCT, Limits
+from core.sheet import Lamp, Sheet, Tube
 from core.strings import Topology
 
 STRING_TOLERANCE_PCT = 6.0
@@ -21,22 +21,6 @@ def volt_limits(kind: TubeType) -> tuple[float, float]:
 def current_tolerance(kind: TubeType) -> float:
     """By how many per cent the current of a string heater may be off."""
     return STRING_TOLERANCE_PCT if kind.tolerance_a_pct is None else kind.tolerance_a_pct
-
-
-def is_overloaded(supply: SupplyPoint) -> bool:
-    """Whether a supply is asked for more than it may give."""
-    load = supply.load_pct
-    return load is not None and load > 100 * (1 + ROUNDING)
-
-
-def is_too_hot(resistor: Resistor, branch: BranchPoint) -> bool:
-    """Whether a resistor turns more into heat than it is rated for."""
-    return resistor.rated_w is not None and branch.w > resistor.rated_w * (1 + ROUNDING)
-
-
-def is_blown(fuse: Fuse, branch: BranchPoint) -> bool:
-    """Whether a fuse carries more than it is made for, and will blow in the long run."""
-    return branch.a > fuse.rated_a * (1 + ROUNDING)
 
 
 def limits_of(sheet: Sheet, catalogue: Catalogue, topology: Topology) -> dict[str, Limits]:

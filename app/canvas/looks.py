@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.canvas.look import PartLook, State
 from core.catalogue import Catalogue
-from core.limits import is_blown, is_overloaded, is_too_hot
+from core.overloads import is_blown, is_overloaded, is_too_hot
 from core.results import Assessment, BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
 from core.sheet import AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
 from core.units import THIN_SPACE, format_number, format_percent

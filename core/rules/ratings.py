@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.elements.branch import Coil
-from core.limits import is_blown
+from core.overloads import is_blown
 from core.preferred import next_wattage
 from core.results import ROUNDING, Finding, OperatingPoint, sentence
 from core.rules.basis import COMMON, Case

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from core.limits import is_overloaded
+from core.overloads import is_overloaded
 from core.results import ROUNDING, Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
 from core.rules.basis import COMMON, Case
 from core.rules.mends import supply_rating_a

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 
 from core.catalogue.wire import chassis_limit_a
 from core.elements.branch import Branch, Contact, Hot
-from core.limits import is_too_hot
+from core.overloads import is_too_hot
 from core.preferred import next_wattage
 from core.results import ROUNDING, BranchPoint, Finding, OperatingPoint, Sentence, sentence
 from core.rules.basis import COMMON, Case

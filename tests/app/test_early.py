@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import subprocess
 import sys
 
 import pytest
@@ -32,3 +33,10 @@ def test_an_interpreter_that_does_not_start_has_no_answers(monkeypatch: pytest.M
 def test_a_process_that_dies_on_the_way_has_no_answers(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("app.early._CODE", "import sys; sys.stdout.write('half an ans')")
     assert EarlyAnswer(sample_names()[0]).take() is None
+
+
+def test_the_window_is_made_without_numerics() -> None:
+    """They take as long to load as Qt does; the second process has them, this one when the first edit comes."""
+    code = "import sys, app.start; print([name for name in ('numpy', 'scipy', 'networkx') if name in sys.modules])"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
