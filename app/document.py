@@ -70,7 +70,8 @@ class Document(QObject):
         if not change.is_empty:
             problems = find_problems(after)
             if problems:
-                raise EditError(problems[0].message)
+                message = problems[0].message
+                raise EditError(f"{message[:1].upper()}{message[1:]}.")
             self.undo_stack.push(SheetCommand(self, text, before, after, merge_key))
         return change
 

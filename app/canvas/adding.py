@@ -7,8 +7,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication
-
+from app.kinds import kind_title
 from core.catalogue import Catalogue, SearchHit
 from core.errors import QuantityError
 from core.fields import FIELD_DIMENSIONS
@@ -159,33 +158,6 @@ _KINDS: tuple[_Kind, ...] = (
     _Kind("joint", ("joint", "tag", "splice", "junction"), lambda _: {}),
     _Kind("mains_feed", ("mains", "feed", "live"), lambda _: {}),
 )
-
-
-def kind_title(kind: str) -> str:
-    """The name of a kind of part on screen."""
-    translate = QCoreApplication.translate
-    titles = {
-        "tube": translate("adding", "Tube"),
-        "winding": translate("adding", "Winding"),
-        "tapped winding": translate("adding", "Centre-tapped winding"),
-        "dc_supply": translate("adding", "DC supply"),
-        "rectified_supply": translate("adding", "Rectified supply"),
-        "battery": translate("adding", "Battery"),
-        "lamp": translate("adding", "Lamp"),
-        "resistor": translate("adding", "Resistor"),
-        "thermistor": translate("adding", "Thermistor"),
-        "relay": translate("adding", "Relay"),
-        "fuse": translate("adding", "Fuse"),
-        "capacitor": translate("adding", "Capacitor"),
-        "diode": translate("adding", "Diode"),
-        "switch": translate("adding", "Switch"),
-        "balance": translate("adding", "Hum balance"),
-        "elevation": translate("adding", "Elevation"),
-        "chassis": translate("adding", "Chassis"),
-        "joint": translate("adding", "Joint"),
-        "mains_feed": translate("adding", "Mains feed"),
-    }
-    return titles.get(kind, kind)
 
 
 def offers(text: str, catalogue: Catalogue) -> list[Offer]:

@@ -8,8 +8,8 @@ from collections.abc import Collection
 from PySide6.QtCore import QCoreApplication
 
 from app.canvas import symbols
-from app.canvas.adding import kind_title
 from app.canvas.look import PartLook
+from app.kinds import kind_title
 from core.catalogue import Catalogue
 from core.sheet import AnyPart, Sheet, Wire, split_terminal
 

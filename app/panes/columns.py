@@ -5,9 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from app.document import Document
-from app.panes.checked import apply_checked, rename_checked
 from app.panes.gauge import parse_gauge
 from app.panes.models import Column
+from app.panes.renaming import rename_kept
 from app.selection import Selection
 from core import edits
 from core.errors import EditError
@@ -80,7 +80,7 @@ class CellEdits:
 
     def rename(self, owner: str, text: str) -> None:
         """Give a part or wire another id."""
-        rename_checked(self._document, self._selection, owner, text)
+        rename_kept(self._document, self._selection, owner, text)
 
     def set_type(self, owner: str, text: str) -> None:
         """Put another tube type into a socket."""
@@ -91,19 +91,19 @@ class CellEdits:
         if not text:
             raise EditError(translate("tables", "A tube needs a type, such as ECC83."))
         label = translate("tables", "Set {id} type").format(id=owner)
-        apply_checked(self._document, label, edits.replace_type(owner, text))
+        self._document.apply(label, edits.replace_type(owner, text))
 
     def set_gauge(self, owner: str, text: str) -> None:
         """Give a wire another size."""
         size = parse_gauge(text)
         label = translate("tables", "Set {id} gauge").format(id=owner)
-        apply_checked(self._document, label, edits.set_wire(owner, **size))
+        self._document.apply(label, edits.set_wire(owner, **size))
 
     def set_length(self, owner: str, text: str) -> None:
         """Give a wire another length; an empty text makes it an ideal strap."""
         length = parse(text, Dimension.METRES) if text else None
         label = translate("tables", "Set {id} length").format(id=owner)
-        apply_checked(self._document, label, edits.set_wire(owner, length_m=length))
+        self._document.apply(label, edits.set_wire(owner, length_m=length))
 
 
 def part_columns(cells: CellEdits) -> tuple[Column, ...]:

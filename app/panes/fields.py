@@ -12,10 +12,11 @@ from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 import msgspec
 from PySide6.QtCore import QCoreApplication
 
+from app.kinds import kind_word
 from app.panes.defaults import stand_in
 from app.panes.figures import exact_text
 from app.panes.gauge import parse_gauge
-from app.panes.words import gauge_text, kind_word, length_text
+from app.panes.words import gauge_text, length_text
 from core import edits
 from core.catalogue import Catalogue
 from core.edits import Edit

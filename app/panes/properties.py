@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScro
 from app.canvas.words import counted, delete_text, turn_text
 from app.document import Document
 from app.panes.about import AboutPart, plain_label
-from app.panes.checked import apply_checked, rename_checked
 from app.panes.controls import scroll_bar_style
 from app.panes.field_rows import FieldRow
 from app.panes.fields import SHEET, Field, Form, edit_of, form_of, undo_text
+from app.panes.renaming import rename_kept
 from app.panes.rows import natural
 from app.selection import Selection
 from app.theme import Theme
@@ -187,9 +187,9 @@ class PropertiesPane(QWidget):
         field: Field = row.field
         try:
             if field.role == "id" and str(given).strip():
-                rename_checked(self._document, self._selection, form.subject, str(given).strip())
+                rename_kept(self._document, self._selection, form.subject, str(given).strip())
             else:
-                apply_checked(self._document, undo_text(form, field), edit_of(form, field, given))
+                self._document.apply(undo_text(form, field), edit_of(form, field, given))
         except HeaterloomError as error:
             row.refuse(str(error))
             return

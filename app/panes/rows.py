@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterable
 
 from app.canvas.look import State
+from app.kinds import kind_word
 from app.panes.figures import (
     NOTHING,
     UNKNOWN,
@@ -20,7 +21,7 @@ from app.panes.figures import (
     watts_figure,
 )
 from app.panes.models import Cell, Row, SortKey
-from app.panes.words import gauge_text, kind_word, length_text, rating_text
+from app.panes.words import gauge_text, length_text, rating_text
 from core.catalogue import Catalogue
 from core.results import Assessment, HeaterPoint, OperatingPoint
 from core.sheet import SUPPLY_KINDS, AnyPart, Lamp, Sheet, Tube, split_terminal

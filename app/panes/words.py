@@ -10,31 +10,6 @@ from core.sheet import AnyPart, Lamp, RectifiedSupply, Switch, Thermistor, Tube,
 from core.units import FIELD_DIMENSIONS, THIN_SPACE, Dimension, format_number
 
 
-def kind_word(kind: str) -> str:
-    """The name of a kind of part on screen."""
-    words = {
-        "tube": QCoreApplication.translate("parts", "tube"),
-        "lamp": QCoreApplication.translate("parts", "lamp"),
-        "winding": QCoreApplication.translate("parts", "winding"),
-        "dc_supply": QCoreApplication.translate("parts", "DC supply"),
-        "battery": QCoreApplication.translate("parts", "battery"),
-        "mains_feed": QCoreApplication.translate("parts", "mains feed"),
-        "rectified_supply": QCoreApplication.translate("parts", "rectified supply"),
-        "resistor": QCoreApplication.translate("parts", "resistor"),
-        "thermistor": QCoreApplication.translate("parts", "thermistor"),
-        "relay": QCoreApplication.translate("parts", "relay"),
-        "fuse": QCoreApplication.translate("parts", "fuse"),
-        "capacitor": QCoreApplication.translate("parts", "capacitor"),
-        "diode": QCoreApplication.translate("parts", "diode"),
-        "switch": QCoreApplication.translate("parts", "switch"),
-        "balance": QCoreApplication.translate("parts", "hum balance"),
-        "elevation": QCoreApplication.translate("parts", "elevation"),
-        "chassis": QCoreApplication.translate("parts", "chassis"),
-        "joint": QCoreApplication.translate("parts", "joint"),
-    }
-    return words.get(kind, kind.replace("_", " "))
-
-
 def certainty_words(status: Status) -> str:
     """How sure a catalogue value is, in plain words."""
     return {

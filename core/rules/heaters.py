@@ -58,7 +58,7 @@ def _volts_finding(
         "{id} above {limit}" if over else "{id} below {limit}", id=tube.id, limit=percent(limit_pct)
     )
     says = sentence(
-        "The heater of {id} ({type}) gets {v} at {condition}, {off} of its {rated}; {band} is allowed.",
+        "The heater of {id} ({type}) gets {v} at {condition}, {off} off its {rated}; {band} is allowed.",
         id=tube.id,
         type=tube.type,
         v=volts(section.v),
@@ -93,7 +93,7 @@ def _lamps(case: Case) -> Iterator[Finding]:
                         where=(lamp.id,),
                         title=sentence("Lamp {id} above {limit}", id=lamp.id, limit=percent(DEFAULT_V_PCT)),
                         says=sentence(
-                            "Lamp {id} gets {v} at {condition}, {off} of its {rated}: it will not last.",
+                            "Lamp {id} gets {v} at {condition}, {off} off its {rated}: it will not last.",
                             id=lamp.id,
                             v=volts(section.v),
                             condition=mains_words(point.condition.name),
@@ -138,7 +138,7 @@ def _amps_finding(
             limit=percent(side),
         ),
         says=sentence(
-            "The string sends {a} through {id} ({type}) at {condition}, {off} of its {rated};"
+            "The string sends {a} through {id} ({type}) at {condition}, {off} off its {rated};"
             " {band} is allowed in a string.",
             a=amps(section.a),
             id=tube.id,

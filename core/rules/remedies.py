@@ -14,6 +14,7 @@ from core.sheet import Tube, Winding
 
 DROP_SHARE = 0.02
 RIGHT_RATIO = 1.005
+NEARLY_RIGHT = 0.02  # off its rating at nominal mains: the steps of resistors set it no closer
 ALIKE = 1.06  # heaters this close in volts over rating are mended together
 BALANCE_FIRST = "Balance the string first: its heaters want different currents."
 
@@ -66,7 +67,7 @@ def _deferred(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence
 
 def _band_mend(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence | None:
     """What to do where the heater is right at nominal mains and the mains band alone is wider than its window."""
-    if section is None or case.limits[section.key].is_harmful(section):
+    if section is None or abs(section.v / section.rated_v - 1) > NEARLY_RIGHT:
         return None
     at = [one for point in case.points for one in point.heaters[part_id] if one.key == section.key]
     low, high = min(one.v for one in at), max(one.v for one in at)

@@ -34,6 +34,13 @@ def test_a_band_wider_than_the_window_is_said() -> None:
     }
 
 
+def test_a_heater_off_its_rating_is_set_right_before_the_band_is_blamed() -> None:
+    """A winding of 5 A at 0.76 A gives too much at nominal mains already."""
+    found = findings(sheet(winding(6.3, 5.0, 10.0), EL84, E1, wires=FED, mains=Mains()), "heater-voltage")
+    assert found
+    assert all("in each leg of T1" in str(f.mend) or "in series" in str(f.mend) for f in found)
+
+
 def test_nobody_is_told_to_change_the_mains() -> None:
     tube = Tube(id="V1", type="EL84")
     parts = (MainsFeed(id="M1"), Resistor(id="R1", ohm=320.0, rated_w=300), tube)
