@@ -1,4 +1,4 @@
-"""Menus and shortcuts: a table of what can be done, built into actions in one place."""
+"""What can be done, as values: a menu, the drawing's keys and the page of keys are all made from the same entries."""
 
 from __future__ import annotations
 
@@ -12,12 +12,25 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 @dataclass(frozen=True)
 class Entry:
-    """One line of a menu. ``keys`` are portable shortcut texts; ``status`` explains in a few words."""
+    """One thing that can be done.
+
+    ``keys`` are portable shortcut texts. Those of an entry that is ``heard`` reach only the drawing, so that a
+    letter can still be typed elsewhere; the menu shows them as a hint. ``enabled`` and ``checked`` are asked each
+    time the entry is about to be seen. ``status`` explains in a few words.
+    """
 
     text: str
     action: Callable[[], object]
     keys: tuple[str, ...] = ()
     status: str = ""
+    heard: bool = False
+    enabled: Callable[[], bool] | None = None
+    checked: Callable[[], bool] | None = None
+
+    @property
+    def is_possible(self) -> bool:
+        """Whether it can be done now."""
+        return self.enabled is None or self.enabled()
 
 
 SEPARATOR = None
@@ -33,17 +46,46 @@ def fill(menu: QMenu, entries: Iterable[Entry | None]) -> list[QAction]:
         action = make_action(menu, entry)
         menu.addAction(action)
         made.append(action)
+        _follow(menu, action, entry)
     return made
 
 
 def make_action(parent: QObject, entry: Entry) -> QAction:
     """An action from its entry."""
-    action = QAction(entry.text, parent)
-    action.setShortcuts([QKeySequence(key) for key in entry.keys])
+    action = QAction(hinted(entry) if entry.heard else entry.text, parent)
+    if not entry.heard:
+        action.setShortcuts([QKeySequence(key) for key in entry.keys])
     action.setStatusTip(entry.status)
+    action.setToolTip(entry.status)
     call = entry.action
     action.triggered.connect(lambda _checked=False: call())
     return action
+
+
+def _follow(menu: QMenu, action: QAction, entry: Entry) -> None:
+    """Ask an entry how it stands whenever the menu opens; closed, its shortcut works and the entry decides."""
+    enabled, checked = entry.enabled, entry.checked
+    if checked is not None:
+        action.setCheckable(True)
+        menu.aboutToShow.connect(lambda: action.setChecked(checked()))
+    if enabled is not None:
+        menu.aboutToShow.connect(lambda: action.setEnabled(enabled()))
+        menu.aboutToHide.connect(lambda: action.setEnabled(True))
+
+
+def hinted(entry: Entry) -> str:
+    """A menu text with the key that the drawing listens to; a real shortcut would take it from text fields."""
+    return f"{entry.text}\t{key_text(entry.keys[0])}" if entry.keys else entry.text
+
+
+def key_text(key: str) -> str:
+    """A shortcut as this system writes it."""
+    return QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText)
+
+
+def by_key(entries: Iterable[Entry]) -> dict[int, Entry]:
+    """Entries by the combined key and modifiers of their shortcuts."""
+    return {QKeySequence(key)[0].toCombined(): entry for entry in entries for key in entry.keys}  # type: ignore[index]
 
 
 def named_menu(bar: QWidget, title: str) -> QMenu:

@@ -27,6 +27,8 @@ def kind_word(kind: str) -> str:
         "elevation": QCoreApplication.translate("parts", "elevation"),
         "chassis": QCoreApplication.translate("parts", "chassis"),
         "joint": QCoreApplication.translate("parts", "joint"),
+        "note": QCoreApplication.translate("parts", "note"),
+        "frame": QCoreApplication.translate("parts", "frame"),
     }
     return words.get(kind, kind.replace("_", " "))
 

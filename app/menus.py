@@ -82,7 +82,7 @@ class Menus(QObject):
         return Entry(name.replace("&", "&&"), lambda: self._window.session.open(name))
 
     def _fill_edit(self) -> None:
-        stack, view = self._window.document.undo_stack, self._window.view
+        stack, entries = self._window.document.undo_stack, self._window.view.entries
         undo = stack.createUndoAction(self.edit, self.tr("&Undo"))
         undo.setShortcuts([QKeySequence("Ctrl+Z")])
         redo = stack.createRedoAction(self.edit, self.tr("&Redo"))
@@ -92,25 +92,19 @@ class Menus(QObject):
             self.edit,
             (
                 SEPARATOR,
-                Entry(self.tr("&Add a part"), view.add_field.enter, ("Ctrl+K",)),
-                Entry(_hinted(self.tr("&Delete"), "Del"), view.delete_selected),
-                Entry(_hinted(self.tr("&Turn right"), "R"), lambda: view.turn_selected(90)),
-                Entry(_hinted(self.tr("Turn &left"), "Shift+R"), lambda: view.turn_selected(-90)),
+                *(entries[name] for name in ("add", "delete", "turn right", "turn left")),
                 SEPARATOR,
-                Entry(self.tr("&Select all"), view.select_all, ("Ctrl+A",)),
+                entries["select all"],
                 Entry(self.tr("Re&name the sheet"), self._window.strip.edit_title),
             ),
         )
 
     def _fill_view(self) -> None:
-        window, view = self._window, self._window.view
+        window, entries = self._window, self._window.view.entries
         fill(
             self.view,
             (
-                Entry(self.tr("&Fit the sheet"), view.fit, ("Ctrl+0",)),
-                Entry(self.tr("Zoom &in"), view.zoom_in, ("Ctrl++", "Ctrl+=")),
-                Entry(self.tr("Zoom &out"), view.zoom_out, ("Ctrl+-",)),
-                Entry(self.tr("&Actual size"), view.zoom_reset, ("Ctrl+1",)),
+                *(entries[name] for name in ("fit", "zoom in", "zoom out", "actual size")),
                 SEPARATOR,
                 Entry(self.tr("F&indings"), window.show_findings, ("Ctrl+Shift+F",)),
                 Entry(self.tr("&Parts to add"), window.show_parts, ("Ctrl+Shift+K",)),
@@ -158,11 +152,6 @@ class Menus(QObject):
         box.setText(title)
         box.setInformativeText(text)
         box.open()
-
-
-def _hinted(text: str, key: str) -> str:
-    """A menu text with the key that the drawing listens to; a real shortcut would take it from text fields."""
-    return f"{text}\t{key}"
 
 
 KEYS = (

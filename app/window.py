@@ -149,7 +149,7 @@ class MainWindow(QMainWindow):
         self.side.show_properties()
 
     def _on_add_requested(self, template: dict[str, Any]) -> None:
-        self.view.add_template(template)
+        self.view.editor.add(template)
 
     def _on_scheme(self, _scheme: object) -> None:
         if self.settings.theme == "system":

@@ -15,13 +15,28 @@ import msgspec
 from core.catalogue.types import TubeType
 from core.errors import Problem
 from core.fields import field_label
-from core.sheet import AnyPart, DcSupply, Lamp, Mains, Part, Relay, Sheet, Thermistor, Wire, split_terminal
+from core.sheet import (
+    AnyPart,
+    DcSupply,
+    Lamp,
+    Mains,
+    Note,
+    Part,
+    Relay,
+    Sheet,
+    Thermistor,
+    Tube,
+    Wire,
+    split_terminal,
+)
 from core.terminals import LARGEST_PIN, has_terminal, is_id, is_pin, terminal_names
 from core.wording import shown
 
 LARGEST = 1e12
 SMALLEST = 1e-15
 FARTHEST = 1e6
+MOST_CORNERS = 100
+LONGEST_NOTE = 10_000
 
 
 class Range(NamedTuple):
@@ -70,6 +85,8 @@ RANGES: Mapping[str, Range] = {
     "low_pct": Range(-50, 50),
     "high_pct": Range(-50, 100),
     "hz": Range(0, 1000),
+    "width": Range(20, 100_000),
+    "height": Range(20, 100_000),
     "ambient_c": Range(-100, 300),
 }
 """Limits by field name; a numeric field not named here may be any finite number up to 1e12 in size."""
@@ -172,9 +189,19 @@ def _text_problems(text: str, place: str, what: str) -> Iterator[Problem]:
 
 def _part_problems(part: AnyPart, place: str) -> Iterator[Problem]:
     yield from _position_problems(part.at, f"{place}.at", shown(part.id))
+    if part.mirror and isinstance(part, Tube):
+        yield Problem(
+            f"{place}.mirror",
+            f"{part.id} cannot be mirrored: pins are counted as the socket is seen from below",
+        )
     check = _CROSS_CHECKS.get(type(part))
     if check is not None:
         yield from check(part, place)
+
+
+def _note_problems(note: Note, place: str) -> Iterator[Problem]:
+    if len(note.text) > LONGEST_NOTE:
+        yield Problem(f"{place}.text", f"{note.id} is longer than {LONGEST_NOTE} characters")
 
 
 def _lamp_problems(lamp: Lamp, place: str) -> Iterator[Problem]:
@@ -202,6 +229,7 @@ def _relay_problems(relay: Relay, place: str) -> Iterator[Problem]:
 
 
 _CROSS_CHECKS: Mapping[type[Part], Callable[[Any, str], Iterator[Problem]]] = {
+    Note: _note_problems,
     Lamp: _lamp_problems,
     Thermistor: _thermistor_problems,
     DcSupply: _dc_supply_problems,
@@ -217,6 +245,10 @@ def _wire_problems(wire: Wire, place: str, parts: Mapping[str, AnyPart]) -> Iter
         yield Problem(f"{place}.to", f"{name} starts and ends at the same terminal; it needs two")
     if wire.awg is not None and wire.area_mm2 is not None:
         yield Problem(f"{place}.area_mm2", f"{name} has both awg and area_mm2; give one of them")
+    if len(wire.via) > MOST_CORNERS:
+        yield Problem(f"{place}.via", f"{name} has {len(wire.via)} corners; {MOST_CORNERS} are the most")
+    for index, corner in enumerate(wire.via):
+        yield from _position_problems(corner, f"{place}.via[{index}]", f"a corner of {name}")
 
 
 def _end_problems(opening: str, terminal: str, place: str, parts: Mapping[str, AnyPart]) -> Iterator[Problem]:

@@ -36,6 +36,8 @@ PREFIXES: dict[str, str] = {
     "elevation": "EL",
     "chassis": "E",
     "joint": "J",
+    "note": "N",
+    "frame": "FR",
 }
 
 

@@ -54,7 +54,7 @@ _BY_DIMENSION: dict[Dimension, tuple[str, ...]] = {
     ),
     Dimension.W_PER_K: ("dissipation_w_per_k",),
     Dimension.A2S: ("melting_i2t_a2s",),
-    Dimension.NUMBER: ("cold_ratio", "wiper", "awg"),
+    Dimension.NUMBER: ("cold_ratio", "wiper", "awg", "width", "height"),
 }
 
 FIELD_DIMENSIONS: dict[str, Dimension] = {
@@ -111,6 +111,9 @@ FIELD_LABELS: dict[str, str] = {
     "hz": "mains frequency",
     "ambient_c": "ambient temperature",
     "at": "place on the sheet",
+    "mirror": "mirrored",
+    "width": "width on the sheet",
+    "height": "height on the sheet",
 }
 
 _UNIT_ENDINGS = frozenset(("v", "a", "w", "ohm", "f", "m", "mm2", "s", "hz", "c", "k", "pct", "a2s"))

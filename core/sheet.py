@@ -28,11 +28,15 @@ class Part(
     forbid_unknown_fields=True,
     omit_defaults=True,
 ):
-    """What every part has: an id, a place on the sheet (grid units) and a turn clockwise in degrees."""
+    """What every part has: an id, a place on the sheet, a turn clockwise in degrees, and whether it is mirrored.
+
+    Places are in sheet units (millimetres), y down. A mirrored symbol is flipped left to right before it is turned.
+    """
 
     id: str
     at: tuple[float, float] = (0.0, 0.0)
     turn: Turn = 0
+    mirror: bool = False
 
     @property
     def kind(self) -> str:
@@ -188,6 +192,21 @@ class Joint(Part, frozen=True, kw_only=True, tag="joint"):
     """A tag or splice."""
 
 
+class Note(Part, frozen=True, kw_only=True, tag="note"):
+    """Words on the sheet; ``at`` is their top left corner, ``width`` where lines are broken."""
+
+    text: str
+    width: float = 180.0
+
+
+class Frame(Part, frozen=True, kw_only=True, tag="frame"):
+    """A titled frame around a part of the drawing; ``at`` is its top left corner."""
+
+    title: str = ""
+    width: float = 400.0
+    height: float = 240.0
+
+
 AnyPart = (
     Tube
     | Lamp
@@ -207,8 +226,13 @@ AnyPart = (
     | Elevation
     | Chassis
     | Joint
+    | Note
+    | Frame
 )
 
+
+REMARK_KINDS = ("note", "frame")
+"""Kinds that are for the reader only: no terminals, no turn, nothing that the circuit knows of."""
 
 SUPPLY_KINDS = ("winding", "dc_supply", "battery", "mains_feed", "rectified_supply")
 
@@ -221,7 +245,10 @@ class Wire(
     omit_defaults=True,
     rename={"start": "from", "end": "to"},
 ):
-    """A wire between two terminals; without gauge or length it is an ideal strap."""
+    """A wire between two terminals; without gauge or length it is an ideal strap.
+
+    ``via`` are the corners that the user has set, from ``start`` to ``end``; the rest of the route is found.
+    """
 
     id: str
     start: str
@@ -231,6 +258,7 @@ class Wire(
     length_m: float | None = None
     colour: str | None = None
     twist: str | None = None
+    via: tuple[tuple[float, float], ...] = ()
 
     @property
     def is_strap(self) -> bool:

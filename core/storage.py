@@ -216,5 +216,5 @@ def _every_field(struct: msgspec.Struct) -> Tree:
 def _file_order(struct: type[msgspec.Struct]) -> tuple[tuple[str, str, Any], ...]:
     """Attribute, key and default of each field; where the part lies on the sheet comes last."""
     fields = msgspec.structs.fields(struct)
-    ordered = sorted(fields, key=lambda field: field.name in {"at", "turn"})
+    ordered = sorted(fields, key=lambda field: field.name in {"at", "turn", "mirror", "via"})
     return tuple((field.name, field.encode_name, field.default) for field in ordered)

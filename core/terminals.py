@@ -29,6 +29,8 @@ TERMINALS: dict[str, tuple[str, ...] | None] = {
     "elevation": ("e",),
     "chassis": ("e",),
     "joint": ("j",),
+    "note": (),
+    "frame": (),
 }
 """Terminal names by kind; None for a tube, whose terminals are its pin numbers."""
 

@@ -216,7 +216,7 @@ class WireGesture(Gesture):
         line = layout.board.find(layout.port(self.terminal), Port(*at, 0.0, -1.0, CLEAR))
         length_m = length_of(line) * METRES_PER_UNIT
         joint_id = operations.connect_to_joint(
-            self.view.document, self.terminal, at, self.view.gauge, length_m
+            self.view.document, self.terminal, at, self.view.editor.gauge, length_m
         )
         self.view.selection.set((joint_id,))
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent, QKeySequence
+from PySide6.QtGui import QKeyEvent
 
+from app.actions import by_key
 from app.canvas.operations import GRID
 
 if TYPE_CHECKING:
@@ -20,57 +20,36 @@ _ARROWS = {
     _K.Key_Up: (0, -1),
     _K.Key_Down: (0, 1),
 }
-_PLAIN: dict[int, Callable[[SheetView], None]] = {
-    _K.Key_Delete: lambda view: view.delete_selected(),
-    _K.Key_Backspace: lambda view: view.delete_selected(),
-    _K.Key_Escape: lambda view: view.selection.clear(),
-    _K.Key_Return: lambda view: view.edit_selected(),
-    _K.Key_Enter: lambda view: view.edit_selected(),
-    _K.Key_F: lambda view: view.fit(),
-    _K.Key_Plus: lambda view: view.zoom_in(),
-    _K.Key_Equal: lambda view: view.zoom_in(),
-    _K.Key_Minus: lambda view: view.zoom_out(),
-    _K.Key_0: lambda view: view.zoom_reset(),
-    _K.Key_Slash: lambda view: view.add_field.enter(),
-}
+_SHIFT = Qt.KeyboardModifier.ShiftModifier
 
 
 def press(view: SheetView, event: QKeyEvent) -> bool:
     """Carry out a key; False for a key that means nothing here."""
     key, modifiers = event.key(), event.modifiers()
-    held = modifiers & ~(Qt.KeyboardModifier.KeypadModifier | Qt.KeyboardModifier.ShiftModifier)
-    if event.matches(QKeySequence.StandardKey.SelectAll):
-        view.select_all()
-        return True
-    if held == Qt.KeyboardModifier.ControlModifier:
-        return _with_control(view, key)
+    held = modifiers & ~(Qt.KeyboardModifier.KeypadModifier | _SHIFT)
     if key in _ARROWS and held in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.AltModifier):
         return _nudge(view, key, fine=bool(held))
-    if held:
-        return False
-    if key == _K.Key_R:
-        view.turn_selected(-90 if modifiers & Qt.KeyboardModifier.ShiftModifier else 90)
-    elif key == _K.Key_Space:
+    if key == _K.Key_Escape and not held:
+        view.selection.clear()
+        return True
+    if key == _K.Key_Space and not held:
         view.is_space_held = True
-    elif key in _PLAIN:
-        _PLAIN[key](view)
-    else:
-        return False
-    return True
+        return True
+    return _carry_out(view, event)
 
 
-def _with_control(view: SheetView, key: int) -> bool:
-    actions: dict[int, Callable[[], None]] = {
-        _K.Key_K: view.add_field.enter,
-        _K.Key_Plus: view.zoom_in,
-        _K.Key_Equal: view.zoom_in,
-        _K.Key_Minus: view.zoom_out,
-        _K.Key_0: view.zoom_reset,
-    }
-    if key not in actions:
-        return False
-    actions[key]()
-    return True
+def _carry_out(view: SheetView, event: QKeyEvent) -> bool:
+    """Do what an entry of the drawing says for a key; signs that need Shift on some keyboards are found without it."""
+    known = by_key(view.entries.values())
+    pressed = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
+    tried = (pressed,) if _K.Key_A <= event.key() <= _K.Key_Z else (pressed, pressed & ~_SHIFT)
+    for modifiers in tried:
+        entry = known.get(int(modifiers.value) | int(event.key()))
+        if entry is not None:
+            if entry.is_possible:
+                entry.action()
+            return True
+    return False
 
 
 def _nudge(view: SheetView, key: int, fine: bool) -> bool:
@@ -79,5 +58,5 @@ def _nudge(view: SheetView, key: int, fine: bool) -> bool:
         return False
     across, down = _ARROWS[Qt.Key(key)]
     step = 1.0 if fine else GRID
-    view.nudge_selected(across * step, down * step)
+    view.editor.nudge(across * step, down * step)
     return True

@@ -16,6 +16,7 @@ from app.canvas.look import PartLook
 from app.canvas.looks import part_looks, wire_text
 from app.canvas.routing import Rect, grown
 from app.document import Document
+from app.proposal import Proposal
 from app.selection import Selection
 from app.theme import Theme
 from app.viewpoint import Viewpoint
@@ -42,6 +43,7 @@ class SheetScene(QGraphicsScene):
         self.selection = selection
         self.viewpoint = viewpoint
         self.theme = theme
+        self.proposal = Proposal(document, viewpoint)
         self.part_items: dict[str, PartItem] = {}
         self.wire_items: dict[str, WireItem] = {}
         self.dots: dict[str, DotItem] = {}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from functools import cached_property
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -19,9 +19,11 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QFrame, QGraphicsView, QToolTip, QWidget
 
+from app.actions import Entry
 from app.canvas import grid, keys, operations, telling, words
-from app.canvas.adding import Offer, Template, offers
+from app.canvas.actions import drawing_entries
 from app.canvas.dropping import Drop
+from app.canvas.editor import Editor
 from app.canvas.gestures import (
     BandGesture,
     Gesture,
@@ -31,12 +33,10 @@ from app.canvas.gestures import (
     SelectGesture,
     WireGesture,
 )
-from app.canvas.layout import place_of
 from app.canvas.overlays import AddField
 from app.canvas.preview import HoverRing
-from app.canvas.routing import Point, grown
+from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
-from app.canvas.wiring import lay_wire, why_no_offer, wire_offer
 from app.canvas.zoom import ZoomView
 from app.guard import guarded
 from app.selection import Selection
@@ -46,7 +46,6 @@ from core.sheet import split_terminal
 
 _PICK = 8.0  # screen pixels around a terminal from which a wire is drawn
 _LARGEST_PICK = 9.0  # the same in sheet units, so that small sockets can still be dragged
-_PITCH = 200.0  # from socket to socket along a row: room for a label and its figures
 _WIRES_FROM = 0.35
 
 
@@ -65,7 +64,7 @@ class SheetView(ZoomView):
         super().__init__(scene, parent)
         self.document = scene.document
         self.selection: Selection = scene.selection
-        self.gauge = operations.Gauge()
+        self.editor = Editor(self)
         self._gesture: Gesture | None = None
         self._hover = HoverRing(scene)
         self._drop = Drop(scene)
@@ -73,14 +72,14 @@ class SheetView(ZoomView):
         self.is_seen = False
         # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
         self.setViewport(QWidget())
-        self.add_field: AddField = AddField(self, scene.theme, self._offers, self._explain)
+        self.add_field: AddField = AddField(self, scene.theme, self.editor.offers, self.editor.why_no_offer)
         self._set_up()
         self.document.changed.connect(self._on_changed)
         self.document.replaced.connect(self._on_replaced)
         self.document.assessed.connect(self._describe)
         self.selection.changed.connect(self._describe)
         self.selection.reveal.connect(self.reveal)
-        self.add_field.chosen.connect(self._on_offer)
+        self.add_field.chosen.connect(self.editor.take_offer)
         self.add_field.left.connect(self.setFocus)
         self._describe()
 
@@ -100,39 +99,6 @@ class SheetView(ZoomView):
         self.setMinimumSize(320, 240)
         self.setAccessibleName(words.tr("Sheet"))
 
-    # what the window's actions call
-
-    def delete_selected(self) -> None:
-        """Delete what is selected."""
-        self.cancel_gesture()
-        operations.delete(self.document, self.selection.ids)
-
-    def turn_selected(self, degrees: int) -> None:
-        """Turn the selected parts clockwise."""
-        self.cancel_gesture()
-        operations.turn(self.document, self.selection.ids, degrees)
-
-    def nudge_selected(self, dx: float, dy: float) -> None:
-        """Move the selected parts; strokes that follow each other are one step of the history."""
-        self.cancel_gesture()
-        key = "nudge " + " ".join(sorted(self.selection.ids))
-        operations.move(self.document, self.selection.ids, dx, dy, merge_key=key)
-
-    def select_all(self) -> None:
-        """Select every part and wire."""
-        self.cancel_gesture()
-        self.selection.set(operations.everything(self.document.sheet))
-
-    def edit_selected(self) -> None:
-        """Ask for the properties of the one thing that is selected."""
-        if len(self.selection.ids) == 1:
-            self.edit_requested.emit(next(iter(self.selection.ids)))
-
-    def add_template(self, template: Template, at: Point | None = None) -> str:
-        """Add a part and select it: at a place, or at a free one near the middle of the view."""
-        self.cancel_gesture()
-        return operations.place(self.document, self.selection, template, at or self._free_place(template))
-
     def set_theme(self, theme: Theme) -> None:
         """Show the drawing in another theme."""
         self.cancel_gesture()
@@ -141,6 +107,11 @@ class SheetView(ZoomView):
         self.add_field.set_theme(theme)
         self.resetCachedContent()
         self.viewport().update()
+
+    @cached_property
+    def entries(self) -> dict[str, Entry]:
+        """What can be done to the drawing, by name; made when first asked for."""
+        return drawing_entries(self)
 
     # gestures
 
@@ -309,7 +280,7 @@ class SheetView(ZoomView):
         if template is None:
             event.ignore()
             return
-        self.add_template(template, self._drop_place(event))
+        self.editor.add(template, self._drop_place(event))
         event.acceptProposedAction()
         self.setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -321,48 +292,13 @@ class SheetView(ZoomView):
         sheet = self.document.sheet
         wires = [sheet.wire_by_id[wire_id] for wire_id in change.wires if wire_id in sheet.wire_by_id]
         if len(wires) == 1:
-            self.gauge = operations.Gauge.of(wires[0]) or self.gauge
+            self.editor.gauge = operations.Gauge.of(wires[0]) or self.editor.gauge
         self._describe()
 
     def _on_replaced(self) -> None:
         self.cancel_gesture()
         self._hover.remove()
         self.fit()
-
-    def _on_offer(self, offer: object) -> None:
-        assert isinstance(offer, Offer)
-        if offer.part_template["kind"] == "wire":
-            lay_wire(self, *offer.part_template["ends"])
-        else:
-            self.selection.show((self.add_template(offer.part_template),))
-
-    def _offers(self, text: str) -> list[Offer]:
-        wire = wire_offer(text, self.document.sheet)
-        found = offers(text, self.document.catalogue)
-        return found if wire is None else [wire, *found]
-
-    def _explain(self, text: str) -> str:
-        return why_no_offer(text, self.document.sheet)
-
-    def _free_place(self, template: Template) -> Point:
-        part = operations.part_from(template, "X", (0.0, 0.0))
-        place = place_of(part, self.document.catalogue, self.sheet_scene.theme)
-        room = [grown(rect, 8.0) for rect in (place.body, place.label)]
-        middle = self.mapToScene(self.viewport().rect().center())
-        for at in (*self._places_in_rows(), *operations.spiral((middle.x(), middle.y()))):
-            if all(self.sheet_scene.layout_.is_free(operations.around(rect, at)) for rect in room):
-                return at
-        return operations.snapped(middle.x(), middle.y())
-
-    def _places_in_rows(self) -> Iterator[Point]:
-        """Where the next part may stand: at the upper left of an empty sheet, else in rows after the selected one."""
-        parts, seen = self.document.sheet.parts, self.mapToScene(self.viewport().rect()).boundingRect()
-        chosen = [part.at for part in parts if part.id in self.selection.ids]
-        if not parts:
-            yield operations.snapped(seen.left() + _PITCH * 0.75, seen.top() + seen.height() / 3)
-        elif len(chosen) == 1:
-            leftmost = min(part.at[0] for part in parts)
-            yield from operations.rows_after(chosen[0], leftmost, seen.right() - _PITCH / 2, _PITCH)
 
     def _describe(self, _: object = None) -> None:
         """Tell a screen reader what is selected."""

@@ -95,5 +95,7 @@ def lay_wire(view: SheetView, start: str, end: str) -> None:
     """Wire two terminals with the last used gauge, as long as the route, and select the wire."""
     layout = view.sheet_scene.layout_
     line = layout.board.find(layout.port(start), layout.port(end))
-    wire_id = operations.connect(view.document, start, end, view.gauge, length_of(line) * METRES_PER_UNIT)
+    wire_id = operations.connect(
+        view.document, start, end, view.editor.gauge, length_of(line) * METRES_PER_UNIT
+    )
     view.selection.set((wire_id,))

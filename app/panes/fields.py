@@ -21,7 +21,7 @@ from core import edits
 from core.catalogue import Catalogue
 from core.edits import Edit
 from core.errors import QuantityError
-from core.sheet import AnyPart, Mains, Sheet, Tube, Wire
+from core.sheet import REMARK_KINDS, AnyPart, Mains, Sheet, Tube, Wire
 from core.units import FIELD_DIMENSIONS, Dimension, field_label, parse
 
 Role = Literal["number", "flag", "choice", "text", "type", "id", "gauge", "place"]
@@ -104,13 +104,18 @@ def _part_form(sheet: Sheet, catalogue: Catalogue, part: AnyPart) -> Form:
     hints = get_type_hints(type(part))
     fields = [_id_field(part.id)]
     for info in msgspec.structs.fields(type(part)):
-        if info.name not in ("id", "at", "turn") and not _pointless(catalogue, part, info.name):
+        if info.name not in ("id", "at", "turn", "mirror") and not _pointless(catalogue, part, info.name):
             fields.append(_part_field(sheet, catalogue, part, info, hints[info.name]))
     place = ", ".join(exact_text(number, Dimension.NUMBER) for number in part.at)
     fields.append(Field("at", field_label("at"), "place", place, required=True))
-    turns = ("0", "90", "180", "270")
-    turn = QCoreApplication.translate("fields", "turned by")
-    fields.append(Field("turn", turn, "choice", str(part.turn), choices=turns))
+    if part.kind not in REMARK_KINDS:
+        turns = ("0", "90", "180", "270")
+        turn = QCoreApplication.translate("fields", "turned by")
+        fields.append(Field("turn", turn, "choice", str(part.turn), choices=turns))
+        if not isinstance(part, Tube):
+            fields.append(
+                Field("mirror", field_label("mirror"), "flag", "", checked=part.mirror, default=False)
+            )
     heading = f"{kind_word(part.kind)} {part.id}"
     return Form(part.id, heading[0].upper() + heading[1:], part.kind, tuple(fields))
 

@@ -37,6 +37,7 @@ SHELF = Shelf()
 
 
 REQUIRED = {
+    "note": {"text": "Heaters first, then the high tension."},
     "tube": {"type": "ECC83"},
     "winding": {"rated_v": 6.3, "rated_a": 3.0, "centre_tap": True},
     "dc_supply": {"set_v": 12.6, "limit_a": 2.0},

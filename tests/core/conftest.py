@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from core.checks import FARTHEST, RANGES, SMALLEST, Range
 from core.errors import SheetError
-from core.sheet import AnyPart, DcSupply, Lamp, Mains, Relay, Sheet, Thermistor, Wire
+from core.sheet import AnyPart, DcSupply, Lamp, Mains, Relay, Sheet, Thermistor, Tube, Wire
 from core.storage import load
 from core.terminals import LARGEST_PIN, terminal_names
 
@@ -48,6 +48,8 @@ def values(name: str, declared: Any) -> st.SearchStrategy[Any]:
     }
     if declared is float:
         return numbers(name)
+    if name == "via":
+        return st.lists(st.tuples(POSITIONS, POSITIONS), max_size=4).map(tuple)
     return st.tuples(POSITIONS, POSITIONS) if name == "at" else simple[declared]
 
 
@@ -59,6 +61,7 @@ _TOGETHER: dict[type[msgspec.Struct], dict[str, st.SearchStrategy[Any]]] = {
     Relay: {"drop_out_v": st.none()},
     Mains: {"low_pct": st.floats(-50, -0.1), "high_pct": st.floats(0.1, 100)},
     Wire: {"area_mm2": st.none()},
+    Tube: {"mirror": st.just(False)},
 }
 
 
@@ -83,7 +86,9 @@ def random_sheets(draw: st.DrawFn) -> Sheet:
     for part_id in ids[:half]:
         kind = draw(st.sampled_from(get_args(AnyPart)))
         parts.append(kind(id=part_id, **draw(structs(kind, "id"))))
-    ends = [f"{part.id}.{name}" for part in parts for name in terminal_names(part) or ("1", str(LARGEST_PIN))]
+    pins = ("1", str(LARGEST_PIN))
+    names = {part.id: pins if (known := terminal_names(part)) is None else known for part in parts}
+    ends = [f"{part_id}.{name}" for part_id, each in names.items() for name in each]
     wires = []
     for wire_id in ids[half:] if len(ends) > 1 else ():
         start, end = draw(st.lists(st.sampled_from(ends), min_size=2, max_size=2, unique=True))

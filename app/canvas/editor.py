@@ -1,0 +1,97 @@
+"""What can be done to the drawing by key, menu or pane: each is one step of the history."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from app.canvas import operations
+from app.canvas.adding import Offer, Template, offers
+from app.canvas.layout import place_of
+from app.canvas.routing import Point, grown
+from app.canvas.wiring import lay_wire, why_no_offer, wire_offer
+
+if TYPE_CHECKING:
+    from app.canvas.view import SheetView
+
+_PITCH = 200.0  # from socket to socket along a row: room for a label and its figures
+
+
+class Editor:
+    """Edits the document of a view by what is selected. Whatever the pointer is doing is given up first."""
+
+    def __init__(self, view: SheetView) -> None:
+        self._view = view
+        self.document = view.document
+        self.selection = view.selection
+        self.gauge = operations.Gauge()
+
+    def delete(self) -> None:
+        """Delete what is selected."""
+        self._view.cancel_gesture()
+        operations.delete(self.document, self.selection.ids)
+
+    def turn(self, degrees: int) -> None:
+        """Turn the selected parts clockwise."""
+        self._view.cancel_gesture()
+        operations.turn(self.document, self.selection.ids, degrees)
+
+    def nudge(self, dx: float, dy: float) -> None:
+        """Move the selected parts; strokes that follow each other are one step of the history."""
+        self._view.cancel_gesture()
+        key = "nudge " + " ".join(sorted(self.selection.ids))
+        operations.move(self.document, self.selection.ids, dx, dy, merge_key=key)
+
+    def select_all(self) -> None:
+        """Select every part and wire."""
+        self._view.cancel_gesture()
+        self.selection.set(operations.everything(self.document.sheet))
+
+    def edit_selected(self) -> None:
+        """Ask for the properties of the one thing that is selected."""
+        if len(self.selection.ids) == 1:
+            self._view.edit_requested.emit(next(iter(self.selection.ids)))
+
+    def add(self, template: Template, at: Point | None = None) -> str:
+        """Add a part and select it: at a place, or at a free one near the middle of the view."""
+        self._view.cancel_gesture()
+        return operations.place(self.document, self.selection, template, at or self._free_place(template))
+
+    def take_offer(self, offer: Offer) -> None:
+        """Add the part, or lay the wire, that was chosen in the add field."""
+        if offer.part_template["kind"] == "wire":
+            lay_wire(self._view, *offer.part_template["ends"])
+        else:
+            self.selection.show((self.add(offer.part_template),))
+
+    def offers(self, text: str) -> list[Offer]:
+        """What a text in the add field may mean."""
+        wire = wire_offer(text, self.document.sheet)
+        found = offers(text, self.document.catalogue)
+        return found if wire is None else [wire, *found]
+
+    def why_no_offer(self, text: str) -> str:
+        """Why nothing is offered for a text."""
+        return why_no_offer(text, self.document.sheet)
+
+    def _free_place(self, template: Template) -> Point:
+        view, scene = self._view, self._view.sheet_scene
+        part = operations.part_from(template, "X", (0.0, 0.0))
+        place = place_of(part, self.document.catalogue, scene.theme)
+        room = [grown(rect, 8.0) for rect in (place.body, place.label)]
+        middle = view.mapToScene(view.viewport().rect().center())
+        for at in (*self._places_in_rows(), *operations.spiral((middle.x(), middle.y()))):
+            if all(scene.layout_.is_free(operations.around(rect, at)) for rect in room):
+                return at
+        return operations.snapped(middle.x(), middle.y())
+
+    def _places_in_rows(self) -> Iterator[Point]:
+        """Where the next part may stand: at the upper left of an empty sheet, else in rows after the selected one."""
+        view, parts = self._view, self.document.sheet.parts
+        seen = view.mapToScene(view.viewport().rect()).boundingRect()
+        chosen = [part.at for part in parts if part.id in self.selection.ids]
+        if not parts:
+            yield operations.snapped(seen.left() + _PITCH * 0.75, seen.top() + seen.height() / 3)
+        elif len(chosen) == 1:
+            leftmost = min(part.at[0] for part in parts)
+            yield from operations.rows_after(chosen[0], leftmost, seen.right() - _PITCH / 2, _PITCH)
