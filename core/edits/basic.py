@@ -1,7 +1,4 @@
-"""Edits: pure functions from a sheet to a new sheet.
-
-An edit is ``Sheet -> Sheet``; ``change_between`` says what it touched. Nothing here mutates anything.
-"""
+"""The everyday edits, and what an edit touched."""
 
 from __future__ import annotations
 
