@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from app.commands import SheetCommand
+from app.speech import spoken
 from core.catalogue import Catalogue, load_builtin
 from core.checks import find_problems
 from core.edits import Change, change_between
@@ -70,7 +71,7 @@ class Document(QObject):
         if not change.is_empty:
             problems = find_problems(after)
             if problems:
-                message = problems[0].message
+                message = spoken(problems[0].message)
                 raise EditError(f"{message[:1].upper()}{message[1:]}.")
             self.undo_stack.push(SheetCommand(self, text, before, after, merge_key))
         return change

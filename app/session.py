@@ -11,6 +11,7 @@ from app.document import Document
 from app.files import with_ending, write_atomically
 from app.settings import Settings
 from app.sources import Found, open_sheet
+from app.speech import spoken, told
 from core.errors import HeaterloomError, NewerVersionError
 from core.samples import sample_bytes
 from core.sheet import Sheet
@@ -134,7 +135,7 @@ class Session(QObject):
         try:
             write_atomically(path, dump(self._document.to_save()))
         except HeaterloomError as error:
-            self._asker.tell(self.tr("The sheet is not saved."), str(error))
+            self._asker.tell(self.tr("The sheet is not saved."), told(error))
             return False
         self.path = path
         self._document.undo_stack.setClean()
@@ -145,4 +146,4 @@ class Session(QObject):
 
 def _said(error: HeaterloomError) -> str:
     """What an error says to someone who does not look into the file: of a newer version no place in it."""
-    return error.problems[0].message if isinstance(error, NewerVersionError) else str(error)
+    return spoken(error.problems[0].message) if isinstance(error, NewerVersionError) else told(error)

@@ -11,6 +11,7 @@ from app.document import Document
 from app.early import EarlyAnswer
 from app.settings import Settings
 from app.sources import Found, load_catalogue, open_sheet
+from app.speech import placed
 from app.theme import load_fonts
 from app.window import MainWindow
 from core.samples import sample_names
@@ -40,7 +41,7 @@ def make_window(
     if problems:
         window.banner.show_message(
             "\n".join(
-                [window.tr("Your own tube types are not used until this is mended:"), *map(str, problems)]
+                [window.tr("Your own tube types are not used until this is mended:"), *map(placed, problems)]
             )
         )
     return window

@@ -24,6 +24,7 @@ from app.panes.conditions_strip import ConditionsStrip
 from app.selection import Selection
 from app.session import SUFFIX, Session
 from app.settings import Settings
+from app.speech import told
 from app.theme import DARK, LIGHT, Theme, icon, palette, stylesheet
 from app.viewpoint import Viewpoint
 from core.errors import HeaterloomError
@@ -210,7 +211,7 @@ class MainWindow(QMainWindow):
         try:
             write_picture(document.sheet, document.catalogue, target, self.viewpoint.condition)
         except HeaterloomError as error:
-            self.dialogs.tell(self.tr("The picture is not saved."), str(error))
+            self.dialogs.tell(self.tr("The picture is not saved."), told(error))
 
     def showEvent(self, event: QShowEvent) -> None:
         """Fit the sheet into the canvas the first time it is seen."""

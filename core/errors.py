@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from core.sentences import Sentence, Text, sentence
+
 
 class HeaterloomError(Exception):
     """Base of all errors that the program explains to its user."""
@@ -14,10 +16,10 @@ class Problem:
     """One thing wrong with an input, at a named place such as ``parts[3].rated_v``."""
 
     place: str
-    message: str
+    message: Text
 
     def __str__(self) -> str:
-        return f"{self.place}: {self.message}" if self.place else self.message
+        return f"{self.place}: {self.message}" if self.place else str(self.message)
 
 
 class InputError(HeaterloomError):
@@ -51,7 +53,7 @@ class EditError(HeaterloomError):
 class UnsolvableError(HeaterloomError):
     """A part of the circuit that has no unique solution; carries the ids of the parts to blame."""
 
-    def __init__(self, reason: str, ids: tuple[str, ...]) -> None:
-        super().__init__(f"{reason} ({', '.join(ids)})")
+    def __init__(self, reason: Sentence, ids: tuple[str, ...]) -> None:
+        super().__init__(sentence("{reason} ({ids})", reason=reason, ids=", ".join(ids)))
         self.reason = reason
         self.ids = ids

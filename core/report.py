@@ -106,7 +106,7 @@ def _finding(finding: Finding) -> dict[str, Any]:
         "unit": finding.unit,
         "says": str(finding.says),
         "mend": str(finding.mend),
-        "source": finding.source,
+        "source": str(finding.source),
     }
 
 

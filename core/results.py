@@ -3,11 +3,36 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any, Literal, NamedTuple
+from typing import Literal, NamedTuple
 
 import msgspec
 
+from core.sentences import Sentence, Text, sentence
 from core.sheet import Sheet
+
+__all__ = [
+    "COLD_SHARE",
+    "DEFAULT_V_PCT",
+    "ROUNDING",
+    "SEVERITIES",
+    "Assessment",
+    "BranchPoint",
+    "Condition",
+    "Finding",
+    "HeaterPoint",
+    "HeaterState",
+    "Limits",
+    "OperatingPoint",
+    "Sentence",
+    "Severity",
+    "SupplyPoint",
+    "Unsolved",
+    "Volts",
+    "alike",
+    "sentence",
+    "side_of",
+    "worst_of",
+]
 
 HeaterState = Literal["ok", "over", "under", "cold"]
 
@@ -128,7 +153,7 @@ class BranchPoint(msgspec.Struct, frozen=True, gc=False):
 class Unsolved(msgspec.Struct, frozen=True):
     """A part of the circuit that has no answer, with the reason and the ids to blame."""
 
-    reason: str
+    reason: Sentence
     ids: tuple[str, ...]
     island: tuple[str, ...] = ()
 
@@ -153,21 +178,6 @@ class OperatingPoint(msgspec.Struct, frozen=True):
     power_out_w: float = 0.0
 
 
-class Sentence(msgspec.Struct, frozen=True):
-    """A sentence as a template with named values, so that a screen may show it in another language."""
-
-    template: str
-    values: tuple[tuple[str, str], ...] = ()
-
-    def __str__(self) -> str:
-        return self.template.format(**dict(self.values))
-
-
-def sentence(template: str, **values: Any) -> Sentence:
-    """Build a sentence; values are turned into text now."""
-    return Sentence(template, tuple([(key, str(value)) for key, value in values.items()]))
-
-
 class Finding(msgspec.Struct, frozen=True):
     """One thing the rules report: what, where, by how much, against which limit, and what would mend it.
 
@@ -184,7 +194,7 @@ class Finding(msgspec.Struct, frozen=True):
     value: float | None = None
     limit: float | None = None
     unit: str = ""
-    source: str = ""
+    source: Text = ""
 
 
 def side_of(finding: Finding) -> int:

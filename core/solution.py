@@ -17,6 +17,7 @@ from core.elements.tungsten import Array
 from core.errors import UnsolvableError
 from core.limiting import BLOCKING
 from core.results import BranchPoint, Condition, HeaterPoint, SupplyPoint, Unsolved, Volts
+from core.sentences import sentence
 from core.steady import Solution, magnitude, solve, without_limits
 
 MAX_RELAY_TRIES = 20
@@ -63,7 +64,9 @@ def _settle_relays(island: Island, condition: Condition, ambient_k: float) -> An
         if pulled in seen:
             break
     ids = tuple(branch.owner for branch in island.branches if isinstance(branch.law, Coil))
-    return Unsolved("the relay chatters: pulling in takes away what pulled it in", ids, island.terminals)
+    return Unsolved(
+        sentence("the relay chatters: pulling in takes away what pulled it in"), ids, island.terminals
+    )
 
 
 def _relays_after(island: Island, answer: IslandPoint, pulled: frozenset[str]) -> frozenset[str]:
@@ -94,7 +97,7 @@ def _solve_group(
     except UnsolvableError as error:
         reason, ids = error.reason, error.ids
     except FloatingPointError:
-        reason, ids = "the numbers run out of range", island.owners
+        reason, ids = sentence("the numbers run out of range"), island.owners
     if len(conditions) > 1:
         # one condition may be at fault and the others not
         return tuple(_solve_group(island, (one,), pulled, ambient_k)[0] for one in conditions)

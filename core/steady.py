@@ -23,6 +23,7 @@ from core.elements.tungsten import Array
 from core.errors import UnsolvableError
 from core.limiting import LIMITING, TRIPPED, Modes, stiff_law
 from core.linear import LinearSystem, scatter, stamp
+from core.sentences import sentence
 
 MAX_STEPS = 400
 TOLERANCE = 1e-11  # volts of mismatch over rated volts; the last step usually lands below 1e-14
@@ -105,7 +106,7 @@ def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
         previous = mismatch
         if settled.all() and not step.switch(state, potentials):
             return step.finish(state, potentials, count)
-    raise UnsolvableError("the steady state does not settle", _owners(network))
+    raise UnsolvableError(sentence("the steady state does not settle"), _owners(network))
 
 
 def _owners(network: Network) -> tuple[str, ...]:
@@ -233,7 +234,7 @@ class _Stepper:
         try:
             return self.system.solve(values, push)
         except np.linalg.LinAlgError as error:
-            raise UnsolvableError("the circuit has no unique solution", _owners(net)) from error
+            raise UnsolvableError(sentence("the circuit has no unique solution"), _owners(net)) from error
 
     def _extra_rows(self, state: _State) -> tuple[Array, Array, Array]:
         """Equations of the branches with a current unknown: factors of volts and of amperes, right sides."""

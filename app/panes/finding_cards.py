@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from core.results import SEVERITIES, Finding, Sentence, Severity, alike, worst_of
+from app.speech import listed, spoken
+from core.results import SEVERITIES, Finding, Severity, alike, worst_of
 
 _BAND = ("low mains", "nominal", "high mains")
 _ORDER = (*_BAND, "cold", "chosen")
@@ -25,15 +26,6 @@ class Card:
     says: str
     mend: str
     footer: str
-
-
-def spoken(sentence: Sentence) -> str:
-    """The sentence in the language of the screen."""
-    template = QCoreApplication.translate("findings", sentence.template)
-    try:
-        return template.format(**dict(sentence.values))
-    except (KeyError, IndexError, ValueError):
-        return str(sentence)
 
 
 def severity_word(severity: Severity) -> str:
@@ -57,17 +49,31 @@ def conditions_text(names: Iterable[str]) -> str:
     given = set(names)
     if not given:
         return ""
-    band = [name.removesuffix(" mains") for name in _BAND if name in given]
+    translate = QCoreApplication.translate
+    spelled = {
+        "cold": translate("findings", "switch-on"),
+        "chosen": translate("findings", "the mains chosen above"),
+    }
     others = sorted(
         given.difference(_BAND), key=lambda name: (_ORDER.index(name) if name in _ORDER else 9, name)
     )
-    spelled = {"cold": "switch-on", "chosen": "the mains chosen above"}
-    groups = [f"{_listed(band)} mains"] if band else []
-    return "at " + _listed([*groups, *(spelled.get(name, name) for name in others)])
+    groups = [_band_text(tuple(name for name in _BAND if name in given))] if given.intersection(_BAND) else []
+    shown = listed([*groups, *(spelled.get(name, name) for name in others)])
+    return translate("findings", "at {conditions}").format(conditions=shown)
 
 
-def _listed(words: list[str]) -> str:
-    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1]
+def _band_text(names: tuple[str, ...]) -> str:
+    translate = QCoreApplication.translate
+    low, nominal, high = _BAND
+    return {
+        (low,): translate("findings", "low mains"),
+        (nominal,): translate("findings", "nominal mains"),
+        (high,): translate("findings", "high mains"),
+        (low, nominal): translate("findings", "low and nominal mains"),
+        (low, high): translate("findings", "low and high mains"),
+        (nominal, high): translate("findings", "nominal and high mains"),
+        (low, nominal, high): translate("findings", "low, nominal and high mains"),
+    }[names]
 
 
 def cards(findings: Iterable[Finding], condition: str | None = None) -> tuple[Card, ...]:
@@ -94,7 +100,7 @@ def _card(group: list[Finding]) -> Card:
         title=spoken(worst.title),
         says=spoken(worst.says),
         mend=spoken(worst.mend),
-        footer=" · ".join(text for text in (at, worst.source) if text),
+        footer=" · ".join(text for text in (at, spoken(worst.source)) if text),
     )
 
 
@@ -111,5 +117,15 @@ def counts_text(findings: Iterable[Finding]) -> str:
     """How many cards of each severity: ``2 faults · 1 caution``; ``no findings`` where there are none."""
     made = cards(findings)
     number = {severity: sum(card.severity == severity for card in made) for severity in SEVERITIES}
-    words = [f"{count} {severity}{'' if count == 1 else 's'}" for severity, count in number.items() if count]
+    words = [_count_text(severity, count) for severity, count in number.items() if count]
     return " · ".join(words) if words else QCoreApplication.translate("findings", "no findings")
+
+
+def _count_text(severity: Severity, count: int) -> str:
+    translate = QCoreApplication.translate
+    one, many = {
+        "fault": (translate("findings", "1 fault"), translate("findings", "{count} faults")),
+        "caution": (translate("findings", "1 caution"), translate("findings", "{count} cautions")),
+        "note": (translate("findings", "1 note"), translate("findings", "{count} notes")),
+    }[severity]
+    return one if count == 1 else many.format(count=count)

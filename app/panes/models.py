@@ -18,6 +18,7 @@ from PySide6.QtCore import (
 
 from app.canvas.look import State
 from app.guard import guarded
+from app.speech import told
 from core.errors import HeaterloomError
 
 OWNER_ROLE = Qt.ItemDataRole.UserRole + 1
@@ -156,7 +157,7 @@ class RowsModel(QAbstractTableModel):
         try:
             edit(row.owner, text)
         except HeaterloomError as error:
-            self.refused.emit(str(error))
+            self.refused.emit(told(error))
             return False
         self.accepted.emit()
         return True

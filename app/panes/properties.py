@@ -16,6 +16,7 @@ from app.panes.fields import SHEET, Field, Form, edit_of, form_of, undo_text
 from app.panes.renaming import rename_kept
 from app.panes.rows import natural
 from app.selection import Selection
+from app.speech import told
 from app.theme import Theme
 from core import edits
 from core.edits import Edit
@@ -191,7 +192,7 @@ class PropertiesPane(QWidget):
             else:
                 self._document.apply(undo_text(form, field), edit_of(form, field, given))
         except HeaterloomError as error:
-            row.refuse(str(error))
+            row.refuse(told(error))
             return
         if self.rows.get(name) is row:
             row.restore()

@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.panes.figures import exact_text
 from app.panes.words import certainty_words
+from app.speech import spoken
 from core.catalogue.types import Status, TubeType
 from core.units import THIN_SPACE, Dimension
 
@@ -40,7 +41,7 @@ def _fact(found: TubeType, label: str, value: str, *fields: str) -> Fact:
     statuses = [found.status_of(field) for field in fields]
     worst = max(statuses, key=_RANK.index)
     sources = dict.fromkeys(source for field in fields if (source := found.source_of(field)))
-    return Fact(label, value, worst, "; ".join(sources))
+    return Fact(label, value, worst, "; ".join(map(spoken, sources)))
 
 
 def _section_facts(found: TubeType) -> list[Fact]:

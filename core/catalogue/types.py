@@ -9,6 +9,8 @@ from typing import Literal
 
 import msgspec
 
+from core.sentences import Text, sentence
+
 Status = Literal["seen", "second-hand", "disputed", "memory"]
 RatingClass = Literal["voltage", "current", "both"]
 Heating = Literal["indirect", "direct"]
@@ -80,11 +82,13 @@ class TubeType(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
                 return entry.status
         return "memory"
 
-    def source_of(self, field: str) -> str:
+    def source_of(self, field: str) -> Text:
         """The source of the value of ``field``, and that it is unverified if so; empty where there is none."""
         for entry in self.provenance:
             if entry.field == field:
-                return f"{entry.source} (unverified)" if entry.status == "memory" else entry.source
+                if entry.status == "memory":
+                    return sentence("{source} (unverified)", source=entry.source)
+                return entry.source
         return ""
 
 

@@ -32,6 +32,7 @@ from core.elements.heater import HeaterLaw, heater_law
 from core.elements.ntc import NtcLaw
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
+from core.sentences import sentence
 
 Indices = NDArray[np.intp]
 
@@ -105,9 +106,11 @@ def _refuse_beyond(island: Island, has_ac: bool) -> None:
         if isinstance(law, Beyond):
             raise UnsolvableError(law.reason, (branch.owner,))
         if has_ac and isinstance(law, Reactive):
-            raise UnsolvableError("a capacitor in an AC circuit is not computed yet", (branch.owner,))
+            raise UnsolvableError(
+                sentence("a capacitor in an AC circuit is not computed yet"), (branch.owner,)
+            )
         if has_ac and isinstance(law, Rectifying):
-            raise UnsolvableError("a diode in an AC circuit is not computed yet", (branch.owner,))
+            raise UnsolvableError(sentence("a diode in an AC circuit is not computed yet"), (branch.owner,))
 
 
 def _number_nodes(
@@ -251,10 +254,12 @@ def _refuse_contradictions(stiff: list[Branch], terminals: dict[str, int]) -> No
         if isinstance(law, Source) and law.limit_a is not None and shorted:
             continue
         if shorted:
-            raise UnsolvableError("a supply without internal resistance is short-circuited", (branch.owner,))
+            raise UnsolvableError(
+                sentence("a supply without internal resistance is short-circuited"), (branch.owner,)
+            )
         if not joined.join(terminals[branch.u], terminals[branch.v]):
             ids = tuple(dict.fromkeys(other.owner for other in stiff))
-            raise UnsolvableError("supplies without internal resistance are in parallel", ids)
+            raise UnsolvableError(sentence("supplies without internal resistance are in parallel"), ids)
 
 
 def _heaters(laws: Iterable[object], ambient_k: float) -> HeaterLaw:

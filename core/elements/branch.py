@@ -7,6 +7,7 @@ from typing import NamedTuple
 import msgspec
 
 from core.catalogue import Catalogue
+from core.sentences import Sentence
 from core.sheet import Mains, Overload
 
 GROUND = "chassis"
@@ -85,7 +86,7 @@ class Reactive(msgspec.Struct, frozen=True, tag=True):
 class Beyond(msgspec.Struct, frozen=True, tag=True):
     """Something whose steady state this solver does not compute; its island is reported as such."""
 
-    reason: str
+    reason: Sentence
 
 
 Law = Resistive | Source | Hot | Ntc | Coil | Contact | Rectifying | Reactive | Beyond

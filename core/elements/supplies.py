@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.elements.branch import GROUND, Beyond, Branch, Context, Source
+from core.sentences import sentence
 from core.sheet import Battery, DcSupply, Elevation, MainsFeed, RectifiedSupply, Winding
 
 FOLDBACK_SHARE = 0.2  # of the limit is left at a short, unless the sheet says otherwise: common practice
@@ -50,7 +51,7 @@ def mains_feed_branches(part: MainsFeed, _context: Context) -> tuple[Branch, ...
 
 def rectified_supply_branches(part: RectifiedSupply, _context: Context) -> tuple[Branch, ...]:
     """The steady state of rectifier and reservoir is not a matter of one node equation."""
-    law = Beyond("the steady state of a rectifier with reservoir is not computed yet")
+    law = Beyond(sentence("the steady state of a rectifier with reservoir is not computed yet"))
     return (Branch(part.id, part.id, f"{part.id}.+", f"{part.id}.-", law),)
 
 

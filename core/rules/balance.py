@@ -9,7 +9,8 @@ from core.limits import STRING_TOLERANCE_PCT, owner_of
 from core.results import ROUNDING, Finding, Sentence, sentence
 from core.rules.basis import STRING_SOURCE, Case
 from core.rules.mends import shunt_for
-from core.rules.words import amps, listed, ohms, rating, volts
+from core.rules.words import amps, listed, ohms, rating, tube_name, volts
+from core.sentences import Text
 from core.sheet import Tube
 
 
@@ -49,7 +50,7 @@ def _finding(case: Case, group: tuple[str, ...], rated: dict[str, float], low: f
 def _says(case: Case, flooded: list[str], starved: list[str], low: float, high: float) -> Sentence:
     over = _volts_of(case, flooded[0])
     under = _volts_of(case, starved[0])
-    values = {
+    values: dict[str, Text] = {
         "low_ids": _named(case, flooded),
         "low": amps(low),
         "high_ids": _named(case, starved),
@@ -73,9 +74,9 @@ def _says(case: Case, flooded: list[str], starved: list[str], low: float, high: 
     )
 
 
-def _named(case: Case, owners: list[str]) -> str:
+def _named(case: Case, owners: list[str]) -> Text:
     parts = case.sheet.part_by_id
-    return listed([f"{one} ({part.type})" if isinstance(part := parts[one], Tube) else one for one in owners])
+    return listed([tube_name(part) if isinstance(part := parts[one], Tube) else one for one in owners])
 
 
 def _volts_of(case: Case, owner: str) -> tuple[float, float] | None:

@@ -13,7 +13,7 @@ from core.circuit import Circuit, Island
 from core.circuit.build import is_ideal, is_open
 from core.elements.branch import GROUND, Branch, Contact, Hot, Ntc, Rectifying, Resistive, Source
 from core.limits import strung_keys
-from core.results import Finding, HeaterPoint, Limits, OperatingPoint, Sentence
+from core.results import Finding, HeaterPoint, Limits, OperatingPoint, Sentence, sentence
 from core.rules.nets import Nets, Ways, ways
 from core.sheet import (
     AnyPart,
@@ -32,8 +32,7 @@ from core.sheet import (
 from core.strings import Topology
 from core.terminals import terminal_names
 
-COMMON = "common practice"
-STRING_SOURCE = "RCA 12AX7-A data sheet, 10-60: ±6 % for series operation"
+STRING_SOURCE = sentence("RCA 12AX7-A data sheet, 10-60: ±6 % for series operation")
 
 
 @dataclass(frozen=True, eq=False)

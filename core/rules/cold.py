@@ -7,13 +7,14 @@ from typing import NamedTuple
 
 from core.elements.branch import Coil
 from core.results import COLD_SHARE, Finding, HeaterPoint, Sentence, sentence
-from core.rules.basis import COMMON, Case, Line
+from core.rules.basis import Case, Line
 from core.rules.loops import breaks
 from core.rules.strapping import shorting_straps
-from core.rules.words import apart, listed, pin_list, volts
+from core.rules.words import apart, listed, pin_list, tube_name, volts
+from core.sentences import Text
 from core.sheet import Relay, Tube
 
-COLD_SOURCE = f"{COMMON}: below a twentieth of its rated volts a heater does not glow"
+COLD_SOURCE = sentence("common practice: below a twentieth of its rated volts a heater does not glow")
 
 
 class _Reason(NamedTuple):
@@ -27,15 +28,15 @@ def not_heated(case: Case) -> Iterator[Finding]:
     for tube, kind in case.tubes:
         sections = heaters[tube.id]
         if sections and all(one.v < COLD_SHARE * one.rated_v for one in sections):
-            yield _cold(case, tube.id, kind.heater_pins, sections, f"{tube.id} ({tube.type})")
+            yield _cold(case, tube.id, kind.heater_pins, sections, tube_name(tube))
     for lamp in case.lamps:
         sections = heaters.get(lamp.id, ())
         if sections and sections[0].v < COLD_SHARE * sections[0].rated_v:
-            yield _cold(case, lamp.id, ("1", "2"), sections, f"Lamp {lamp.id}")
+            yield _cold(case, lamp.id, ("1", "2"), sections, sentence("Lamp {id}", id=lamp.id))
 
 
 def _cold(
-    case: Case, part_id: str, pins: tuple[str, ...], sections: tuple[HeaterPoint, ...], name: str
+    case: Case, part_id: str, pins: tuple[str, ...], sections: tuple[HeaterPoint, ...], name: Text
 ) -> Finding:
     reason = _reason(case, part_id, pins, sections, name)
     return Finding(
@@ -53,7 +54,7 @@ def _cold(
 
 
 def _reason(
-    case: Case, part_id: str, pins: tuple[str, ...], sections: tuple[HeaterPoint, ...], name: str
+    case: Case, part_id: str, pins: tuple[str, ...], sections: tuple[HeaterPoint, ...], name: Text
 ) -> _Reason:
     wired = [pin for pin in pins if pin in case.wired_pins.get(part_id, ())]
     line = case.line_of[part_id]
@@ -80,7 +81,7 @@ def _reason(
     return _broken(case, broken, name) if broken else _from_the_line(case, line, name)
 
 
-def _bypassed(case: Case, straps: tuple[str, ...], wired: list[str], name: str) -> _Reason:
+def _bypassed(case: Case, straps: tuple[str, ...], wired: list[str], name: Text) -> _Reason:
     """A heater whose ends are joined by wires, or by something else without resistance."""
     others = [one for one in straps if one not in case.sheet.wire_by_id]
     if not others:
@@ -110,7 +111,7 @@ def _terminals(part_id: str, section: HeaterPoint) -> tuple[str, str]:
     return f"{part_id}.{one}", f"{part_id}.{other}"
 
 
-def _from_the_line(case: Case, line: Line, name: str) -> _Reason:
+def _from_the_line(case: Case, line: Line, name: Text) -> _Reason:
     """Why a heater with both ends wired gets nothing."""
     if not line.supplies:
         return _Reason(
@@ -121,10 +122,11 @@ def _from_the_line(case: Case, line: Line, name: str) -> _Reason:
     if weak:
         return _Reason(
             sentence(
-                "{name} stays cold: {ids} {give} next to nothing.",
+                "{name} stays cold: {ids} gives next to nothing."
+                if len(weak) == 1
+                else "{name} stays cold: {ids} give next to nothing.",
                 name=name,
                 ids=listed(weak),
-                give="gives" if len(weak) == 1 else "give",
             ),
             sentence("Look for the short circuit or overload of {ids} first.", ids=listed(weak)),
         )
@@ -139,11 +141,11 @@ def _is_down(case: Case, supply: str) -> bool:
     return point is not None and point.v < COLD_SHARE * case.supply_volts[supply]
 
 
-def _broken(case: Case, broken: tuple[str, ...], name: str) -> _Reason:
+def _broken(case: Case, broken: tuple[str, ...], name: Text) -> _Reason:
     """A heater whose loop is broken by something in it: the first break, and its like, are named."""
     kind = _break_of(case, broken[0])
     ids = listed([one for one in broken if _break_of(case, one) == kind])
-    values = {"name": name, "ids": ids, "id": broken[0]}
+    values: dict[str, Text] = {"name": name, "ids": ids, "id": broken[0]}
     if kind == "pulled":
         return _Reason(
             sentence("{name} stays cold: {ids} in its string is pulled, so no current flows.", **values),
@@ -179,10 +181,10 @@ def _break_of(case: Case, part_id: str) -> str:
     return "unknown" if part.kind in {"lamp", "thermistor"} else part.kind
 
 
-def _relay(case: Case, relay: Relay, name: str) -> _Reason:
+def _relay(case: Case, relay: Relay, name: Text) -> _Reason:
     """A heater behind a relay contact, with what the coil gets against what it needs."""
     coil, law = case.nominal.branches.get(relay.id), case.circuit.branches[relay.id].law
-    values = {"name": name, "id": relay.id}
+    values: dict[str, Text] = {"name": name, "id": relay.id}
     if coil is None or not isinstance(law, Coil) or coil.pulled_in:
         return _Reason(
             sentence("{name} stays cold: {id} stands open while it is pulled in.", **values),
@@ -215,12 +217,13 @@ def _half(case: Case, tube: Tube, cold: list[HeaterPoint], warm: list[HeaterPoin
     dead = cold[0]
     pins = dead.pins.split("-")
     says = sentence(
-        "Only a part of {id} ({type}) is heated: its {warm} {v}, but section {dead} ({pins}) gets {none}.",
+        "Only a part of {id} ({type}) is heated: its section {warm} gets {v}, but section {dead} ({pins}) gets {none}."
+        if len(warm) == 1
+        else "Only a part of {id} ({type}) is heated: its sections {warm} get {v},"
+        " but section {dead} ({pins}) gets {none}.",
         id=tube.id,
         type=tube.type,
-        warm=f"section {warm[0].pins} gets"
-        if len(warm) == 1
-        else f"sections {listed([o.pins for o in warm])} get",
+        warm=listed([one.pins for one in warm]),
         v=volts(warm[0].v),
         dead=dead.pins,
         pins=pin_list(pins),

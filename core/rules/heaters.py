@@ -12,7 +12,7 @@ from core.rules.remedies import current_mend, over_mend, under_mend
 from core.rules.words import amps, band, mains_words, percent, volts
 from core.sheet import Tube
 
-VOLTS_SOURCE = "usual practice for receiving tubes: M. J. Darby, The Radio Constructor, April 1962"
+VOLTS_SOURCE = sentence("usual practice for receiving tubes: M. J. Darby, The Radio Constructor, April 1962")
 
 
 def heater_voltage(case: Case) -> Iterator[Finding]:
@@ -105,7 +105,9 @@ def _lamps(case: Case) -> Iterator[Finding]:
                         value=section.v,
                         limit=section.rated_v * (1 + DEFAULT_V_PCT / 100),
                         unit="V",
-                        source="common practice: the life of a lamp falls with the 12th power of its volts",
+                        source=sentence(
+                            "common practice: the life of a lamp falls with the 12th power of its volts"
+                        ),
                     )
 
 

@@ -8,10 +8,11 @@ from typing import NamedTuple
 
 from core.catalogue.types import TubeType
 from core.results import Finding, OperatingPoint, Sentence, sentence
-from core.rules.basis import COMMON, Case, Line
+from core.rules.basis import Case, Line
 from core.rules.mends import lift_window
 from core.rules.references import is_joined_rectifier
 from core.rules.words import apart, listed, mains_words, volts
+from core.sentences import Text
 from core.sheet import Tube
 
 UNPUBLISHED_V = 90.0
@@ -112,43 +113,61 @@ def _finding(
     tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress, mend: Sentence, has_ac: bool
 ) -> Finding:
     got, told = apart(worst.value, worst.limit)
-    what = "" if not has_ac else " peak" if worst.field.endswith("peak_v") else " DC"
-    values = {
+    values: dict[str, Text] = {
         "id": tube.id,
         "type": tube.type,
-        "v": f"{got}{what}",
+        "v": _kind_of_volts(got, worst, has_ac),
         "cathode": volts(tube.cathode_v or 0.0),
         "limit": told,
         "condition": mains_words(point.condition.name),
     }
-    side = "above" if worst.positive else "below"
-    if worst.published:
-        says = sentence(
-            f"The heater of {{id}} ({{type}}) is {{v}} {side} its cathode, which stands at {{cathode}}"
-            " (at {condition}); {limit} is allowed.",
-            **values,
-        )
-        source = kind.source_of(worst.field)
-    else:
-        says = sentence(
-            f"The heater of {{id}} ({{type}}) is {{v}} {side} its cathode (at {{condition}}); no limit is"
-            " published for the type, and more than {limit} is asking for trouble.",
-            **values,
-        )
-        source = f"{COMMON}: 90 V, the lowest limit of ordinary types"
     return Finding(
         rule="heater-cathode-voltage",
         severity="fault" if worst.published else "caution",
         where=(tube.id,),
         title=sentence("Heater of {id} too far from its cathode", id=tube.id),
-        says=says,
+        says=_stress_says(worst, values),
         mend=mend,
         condition=point.condition.name,
         value=worst.value,
         limit=worst.limit,
         unit="V",
-        source=source or "the limits of the type",
+        source=_stress_source(kind, worst),
     )
+
+
+def _kind_of_volts(shown: str, worst: _Stress, has_ac: bool) -> Text:
+    if not has_ac:
+        return shown
+    if worst.field.endswith("peak_v"):
+        return sentence("{v} peak", v=shown)
+    return sentence("{v} DC", v=shown)
+
+
+def _stress_says(worst: _Stress, values: dict[str, Text]) -> Sentence:
+    if worst.published:
+        return sentence(
+            "The heater of {id} ({type}) is {v} above its cathode, which stands at {cathode}"
+            " (at {condition}); {limit} is allowed."
+            if worst.positive
+            else "The heater of {id} ({type}) is {v} below its cathode, which stands at {cathode}"
+            " (at {condition}); {limit} is allowed.",
+            **values,
+        )
+    return sentence(
+        "The heater of {id} ({type}) is {v} above its cathode (at {condition}); no limit is"
+        " published for the type, and more than {limit} is asking for trouble."
+        if worst.positive
+        else "The heater of {id} ({type}) is {v} below its cathode (at {condition}); no limit is"
+        " published for the type, and more than {limit} is asking for trouble.",
+        **values,
+    )
+
+
+def _stress_source(kind: TubeType, worst: _Stress) -> Text:
+    if not worst.published:
+        return sentence("common practice: 90 V, the lowest limit of ordinary types")
+    return kind.source_of(worst.field) or sentence("the limits of the type")
 
 
 def _lift_mend(case: Case, line: Line) -> Sentence:
@@ -235,7 +254,7 @@ def shared_rectifier(case: Case) -> Iterator[Finding]:
 
 
 def _shared(case: Case, one: str, others: list[str]) -> Finding:
-    values = {"id": one, "type": _name(case, one), "others": listed(others)}
+    values: dict[str, Text] = {"id": one, "type": _name(case, one), "others": listed(others)}
     if others:
         says = sentence(
             "The cathode of {id} ({type}) is its heater or joined to it, so the line it shares with {others}"
@@ -255,7 +274,7 @@ def _shared(case: Case, one: str, others: list[str]) -> Finding:
         title=sentence("{id} needs a heater winding of its own", id=one),
         says=says,
         mend=sentence("Give {id} a winding of its own that is tied to nothing else.", **values),
-        source=COMMON,
+        source=sentence("common practice"),
     )
 
 

@@ -8,7 +8,7 @@ from core.elements.branch import Coil
 from core.overloads import is_blown
 from core.preferred import next_wattage
 from core.results import ROUNDING, Finding, OperatingPoint, sentence
-from core.rules.basis import COMMON, Case
+from core.rules.basis import Case
 from core.rules.words import apart, mains_words, rating, volts, watts
 from core.sheet import Balance, Fuse, Relay, Thermistor
 from core.units import Dimension
@@ -33,10 +33,14 @@ def fuse_overload(case: Case) -> Iterator[Finding]:
 
 def _fuse(part: Fuse, point: OperatingPoint, a: float, limit: float, fault: bool) -> Finding:
     got, told = apart(a, part.rated_a, Dimension.AMPS)
-    says = (
+    says = sentence(
         "{id} carries {a} at {condition}, more than the {limit} it is made for: it will blow sooner or later."
         if fault
-        else "{id} carries {a} at {condition}, more than four fifths of its {limit}: it ages fast."
+        else "{id} carries {a} at {condition}, more than four fifths of its {limit}: it ages fast.",
+        id=part.id,
+        a=got,
+        limit=told,
+        condition=mains_words(point.condition.name),
     )
     wanted, _ = apart(a / FUSE_SHARE, part.rated_a, Dimension.AMPS)
     return Finding(
@@ -44,13 +48,15 @@ def _fuse(part: Fuse, point: OperatingPoint, a: float, limit: float, fault: bool
         severity="fault" if fault else "caution",
         where=(part.id,),
         title=sentence("{id} is too small" if fault else "{id} runs near its rating", id=part.id),
-        says=sentence(says, id=part.id, a=got, limit=told, condition=mains_words(point.condition.name)),
+        says=says,
         mend=sentence("Fit the next fuse of at least {wanted}, or share the load.", wanted=wanted),
         condition=point.condition.name,
         value=a,
         limit=limit,
         unit="A",
-        source=f"{COMMON}: a fuse is rated for its full current (IEC 60127), and runs cool at four fifths of it",
+        source=sentence(
+            "common practice: a fuse is rated for its full current (IEC 60127), and runs cool at four fifths of it"
+        ),
     )
 
 
@@ -83,7 +89,7 @@ def thermistor_rating(case: Case) -> Iterator[Finding]:
                 value=at_work.a,
                 limit=limit,
                 unit="A",
-                source="the rating of the thermistor",
+                source=sentence("the rating of the thermistor"),
             )
 
 
@@ -118,7 +124,7 @@ def balance_power(case: Case) -> Iterator[Finding]:
             value=w,
             limit=BALANCE_W,
             unit="W",
-            source=f"{COMMON}: balance controls are small",
+            source=sentence("common practice: balance controls are small"),
         )
 
 
@@ -148,5 +154,5 @@ def relay_never_pulls_in(case: Case) -> Iterator[Finding]:
             value=coil.v,
             limit=law.pull_in_v,
             unit="V",
-            source="the pull-in volts of the relay",
+            source=sentence("the pull-in volts of the relay"),
         )

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from core.elements.branch import GROUND, Coil, Hot, Ntc, Resistive
 from core.preferred import next_wattage
 from core.results import Finding, Sentence, sentence
-from core.rules.basis import COMMON, Case, Line, is_lift
+from core.rules.basis import Case, Line, is_lift
 from core.rules.mends import REFERENCE_OHM, reference_pair_w
 from core.rules.nets import Nets
 from core.rules.words import listed, ohms, rating, volts, watts
@@ -41,7 +41,7 @@ def no_chassis_reference(case: Case) -> Iterator[Finding]:
                 ids=listed(line.supplies),
             ),
             mend=_reference_mend(case, line),
-            source=f"{COMMON}: every heater line has one reference",
+            source=sentence("common practice: every heater line has one reference"),
         )
 
 
@@ -86,7 +86,7 @@ def second_reference(case: Case) -> Iterator[Finding]:
                 mend=sentence("Keep one of them and take out the others."),
                 value=float(len(hard) + bool(soft)),
                 limit=1.0,
-                source=f"{COMMON}: every heater line has one reference",
+                source=sentence("common practice: every heater line has one reference"),
             )
 
 
@@ -148,5 +148,5 @@ def live_chassis(case: Case) -> Iterator[Finding]:
             title=sentence("The chassis is live" if live else "Fed from the mains"),
             says=says,
             mend=mend,
-            source="usual caution for sets without a mains transformer",
+            source=sentence("usual caution for sets without a mains transformer"),
         )

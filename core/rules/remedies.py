@@ -10,13 +10,14 @@ from core.rules.feeds import Feed, Need, feed_of, is_evenly_loaded, need, own_oh
 from core.rules.mends import EXPONENT, leg_resistor, resistor_for
 from core.rules.strapping import has_halves, shorted_heater, wrong_halves
 from core.rules.words import band, listed, ohms, percent, rating, set_volts, share, volts
+from core.sentences import Text
 from core.sheet import Tube, Winding
 
 DROP_SHARE = 0.02
 RIGHT_RATIO = 1.005
 NEARLY_RIGHT = 0.02  # off its rating at nominal mains: the steps of resistors set it no closer
 ALIKE = 1.06  # heaters this close in volts over rating are mended together
-BALANCE_FIRST = "Balance the string first: its heaters want different currents."
+BALANCE_FIRST = sentence("Balance the string first: its heaters want different currents.")
 
 
 def over_mend(case: Case, part_id: str, high_pct: float) -> Sentence:
@@ -61,7 +62,7 @@ def _deferred(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence
     if shorted:
         return sentence("Mend the short circuit of {id} first.", id=listed(shorted))
     if section is not None and is_unbalanced(one.rated_a for one in string_of(case, section)):
-        return sentence(BALANCE_FIRST)
+        return BALANCE_FIRST
     return None
 
 
@@ -144,33 +145,40 @@ def _own_resistor(case: Case, line: Line, part_id: str, section: HeaterPoint) ->
     )
 
 
-def _single_supply_mend(case: Case, feed: Feed, wanted: Need, heaters: str) -> Sentence:
+def _single_supply_mend(case: Case, feed: Feed, wanted: Need, heaters: Text) -> Sentence:
     branches = case.circuit.branches_by_owner[feed.supply]
     amps = feed.a * wanted.factor
-    values = {"id": feed.supply, "v": set_volts(wanted.v), "heaters": heaters, "leg": feed.leg}
+    values: dict[str, Text] = {
+        "id": feed.supply,
+        "v": set_volts(wanted.v),
+        "heaters": heaters,
+        "leg": feed.leg,
+    }
     if any(isinstance(branch.law, Source) and branch.law.limit_a is not None for branch in branches):
         return sentence("Set {id} to {v}.", **values)
     even = is_evenly_loaded(case, feed.supply)
     spare_v = feed.emf - amps * feed.ohm - wanted.v
-    if feed.leg or not isinstance(case.sheet.part_by_id[feed.supply], Winding):
+    is_single = bool(feed.leg) or not isinstance(case.sheet.part_by_id[feed.supply], Winding)
+    if is_single:
         fitted = resistor_for(spare_v / amps, amps)
-        template = (
-            "{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains."
-            if feed.leg and even
-            else "{ohm} {w} in the leg at {leg} brings {heaters} to rated volts at nominal mains."
-            if feed.leg
-            else "{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains."
-        )
     elif even:
         fitted = leg_resistor(feed.emf, feed.ohm, wanted.v, amps)
-        template = "{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains."
     else:
         return sentence(
             "The halves of {id} are loaded unequally: share the heaters evenly between them first.", **values
         )
-    if fitted is not None and fitted.rated_w is not None:
-        return sentence(template, ohm=ohms(fitted.ohm), w=rating(fitted.rated_w), **values)
-    return sentence("Use a supply of {v}.", **values)
+    if fitted is None or fitted.rated_w is None:
+        return sentence("Use a supply of {v}.", **values)
+    return sentence(
+        "{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains."
+        if is_single and not feed.leg
+        else "{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains."
+        if even
+        else "{ohm} {w} in the leg at {leg} brings {heaters} to rated volts at nominal mains.",
+        ohm=ohms(fitted.ohm),
+        w=rating(fitted.rated_w),
+        **values,
+    )
 
 
 def _dropper_mend(case: Case, line: Line, section: HeaterPoint) -> Sentence:
@@ -249,7 +257,7 @@ def _raise(case: Case, line: Line, feed: Feed, section: HeaterPoint) -> Sentence
         if part_id != section.owner and (one := warm_section(case, part_id, over=True)) is not None
         if one.v / one.rated_v > ratio * ALIKE
     ]
-    values = {"id": feed.supply, "heater": section.owner, "others": listed(others)}
+    values: dict[str, Text] = {"id": feed.supply, "heater": section.owner, "others": listed(others)}
     if others:
         there = own_ohm(case, line, section.key)
         wanted = (section.v + there * section.a - section.rated_v) / section.rated_a
@@ -270,12 +278,14 @@ def _raise(case: Case, line: Line, feed: Feed, section: HeaterPoint) -> Sentence
     part = case.sheet.part_by_id[feed.supply]
     if part.kind == "dc_supply":
         return sentence("Set {id} to {v}.", v=set_volts(wanted_v), **values)
-    where = f"the half of {feed.supply} at {feed.leg}" if feed.leg else feed.supply
     return sentence(
-        "A supply with more volts is needed: about {v} at this load where {where} now gives {now}.",
+        "A supply with more volts is needed: about {v} at this load where the half of {id} at {leg} now gives {now}."
+        if feed.leg
+        else "A supply with more volts is needed: about {v} at this load where {id} now gives {now}.",
         v=set_volts(wanted_v),
         now=set_volts(feed.v),
-        where=where,
+        leg=feed.leg,
+        **values,
     )
 
 

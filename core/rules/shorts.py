@@ -9,6 +9,7 @@ from core.results import Finding, sentence
 from core.rules.basis import Case, shorted_supplies
 from core.rules.nets import Ways, shortest_path, ways
 from core.rules.words import amps, listed
+from core.sentences import Text
 
 
 def shorted_nets(case: Case) -> frozenset[str]:
@@ -25,7 +26,7 @@ def short_circuit(case: Case) -> Iterator[Finding]:
         path = shortest_path(leading, one, other)
         names = [one.rpartition(".")[2], other.rpartition(".")[2]]
         point = case.nominal.supplies.get(supply)
-        values = {"id": supply, "ends": listed(names), "path": listed(path)}
+        values: dict[str, Text] = {"id": supply, "ends": listed(names), "path": listed(path)}
         amount = None if point is None else point.a if point.demand_a is None else point.demand_a
         if amount is None or not math.isfinite(amount):
             says = sentence(
@@ -48,13 +49,15 @@ def short_circuit(case: Case) -> Iterator[Finding]:
             value=None if point is None else point.a,
             limit=None if point is None else point.rated_a,
             unit="" if point is None else "A",
-            source="a supply feeds heaters, not a wire",
+            source=sentence("a supply feeds heaters, not a wire"),
         )
 
 
-def _suspect(case: Case, path: tuple[str, ...]) -> str:
+def _suspect(case: Case, path: tuple[str, ...]) -> Text:
     """The wire to take out first: a strap within one part, else the last wire of the path."""
     wires = [wire for one in path if (wire := case.sheet.wire_by_id.get(one)) is not None]
     within = [w.id for w in wires if w.start.rpartition(".")[0] == w.end.rpartition(".")[0]]
     straps = [w.id for w in wires if w.is_strap]
-    return next(iter([*within, *straps, *(w.id for w in reversed(wires)), *path]), "the joining wire")
+    return next(
+        iter([*within, *straps, *(w.id for w in reversed(wires)), *path]), sentence("the joining wire")
+    )

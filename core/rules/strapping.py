@@ -13,6 +13,7 @@ from core.rules.basis import Case
 from core.rules.nets import shortest_path
 from core.rules.shorts import shorted_nets
 from core.rules.words import listed, pin_list, volts
+from core.sentences import Text
 from core.sheet import Tube
 
 LEAST_HALF, MOST_HALF = 0.3, 0.7
@@ -129,8 +130,8 @@ def _parallel_on_double(
     )
 
 
-def _pin_source(kind: TubeType) -> str:
-    return kind.source_of(f"{kind.sections[0].name} pins") or "the heater pins of the type"
+def _pin_source(kind: TubeType) -> Text:
+    return kind.source_of(f"{kind.sections[0].name} pins") or sentence("the heater pins of the type")
 
 
 def shorted_heater(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
@@ -148,19 +149,26 @@ def shorted_heater(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
     if not straps:
         return  # the supply itself is shorted elsewhere: that is another finding
     whole = len(bad) == len(kind.sections)
-    says = (
+    says = sentence(
         "The heater of {id} ({type}) is shorted: its {pins} are joined by {straps}."
         if whole
-        else "A part of the heater of {id} ({type}) is shorted: its {pins} are joined by {straps}."
+        else "A part of the heater of {id} ({type}) is shorted: its {pins} are joined by {straps}.",
+        straps=listed(straps),
+        id=tube.id,
+        type=tube.type,
+        pins=pin_list(pins),
     )
     if len(kind.sections) == 1 and set(pins) == {"4", "5"} and "9" in case.wired_pins.get(tube.id, ()):
-        says += " The socket is strapped for a tube with a heater tap on pin 9; this one has none."
+        says = sentence(
+            "{shorted} The socket is strapped for a tube with a heater tap on pin 9; this one has none.",
+            shorted=says,
+        )
     yield Finding(
         rule="wrong-strap",
         severity="fault",
         where=(tube.id, *straps),
         title=sentence("A strap shorts the heater of {id}", id=tube.id),
-        says=sentence(says, straps=listed(straps), id=tube.id, type=tube.type, pins=pin_list(pins)),
+        says=says,
         mend=_short_mend(case, tube, straps, kind),
         source=_pin_source(kind),
     )
@@ -224,12 +232,11 @@ def _is_screen(case: Case, tube: Tube, kind: TubeType, pin: str) -> bool:
 
 
 def _screen_pins(case: Case, tube: Tube, kind: TubeType, pins: list[str]) -> Finding:
-    values = {
+    values: dict[str, Text] = {
         "id": tube.id,
         "type": tube.type,
         "pins": pin_list(pins),
         "heater": pin_list(kind.heater_pins),
-        "is_are": "is no heater pin" if len(pins) == 1 else "are no heater pins",
     }
     wires = [wire_id for pin in pins for wire_id in case.circuit.wires_at.get(f"{tube.id}.{pin}", ())]
     return Finding(
@@ -238,7 +245,10 @@ def _screen_pins(case: Case, tube: Tube, kind: TubeType, pins: list[str]) -> Fin
         where=(tube.id, *dict.fromkeys(wires)),
         title=sentence("{id}: {pins} on the chassis", **values),
         says=sentence(
-            "On {id} ({type}) {pins} {is_are} but wired to the chassis, as a screen may be.", **values
+            "On {id} ({type}) {pins} is no heater pin but wired to the chassis, as a screen may be."
+            if len(pins) == 1
+            else "On {id} ({type}) {pins} are no heater pins but wired to the chassis, as a screen may be.",
+            **values,
         ),
         mend=sentence("If the heater was meant, it is on {heater}.", **values),
         source=_pin_source(kind),
@@ -262,7 +272,7 @@ def _wrong_pins(case: Case, tube: Tube, kind: TubeType, wired: tuple[str, ...], 
 def _pin_words(
     tube: Tube, kind: TubeType, wired: tuple[str, ...], wrong: list[str]
 ) -> tuple[Sentence, Sentence]:
-    values = {
+    values: dict[str, Text] = {
         "id": tube.id,
         "type": tube.type,
         "wrong": pin_list(wrong),
@@ -277,7 +287,10 @@ def _pin_words(
                 " pins are counted clockwise seen from below.",
                 **values,
             ),
-            sentence("Move them: {moves}.", moves=listed([f"pin {a} to pin {b}" for a, b in meant], 8)),
+            sentence(
+                "Move them: {moves}.",
+                moves=listed([sentence("pin {a} to pin {b}", a=a, b=b) for a, b in meant], 8),
+            ),
         )
     if base is not None and not all(base.has(pin) for pin in wrong):
         return (

@@ -7,9 +7,10 @@ from collections.abc import Iterator
 
 from core.overloads import is_overloaded
 from core.results import ROUNDING, Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
-from core.rules.basis import COMMON, Case
+from core.rules.basis import Case
 from core.rules.mends import supply_rating_a
 from core.rules.words import amps, apart, listed, mains_words, percent, share, volts
+from core.sentences import Text
 from core.sheet import DcSupply, Winding
 from core.units import Dimension, format_number, format_quantity
 
@@ -36,7 +37,7 @@ def supply_overload(case: Case) -> Iterator[Finding]:
 def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoint, load: float) -> Finding:
     asked = at_work.a if at_work.demand_a is None else at_work.demand_a
     limit = at_work.rated_a or 0.0
-    values = {
+    values: dict[str, Text] = {
         "id": supply,
         "a": apart(asked, limit, Dimension.AMPS)[0],
         "limit": amps(limit),
@@ -48,10 +49,13 @@ def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoi
     if isinstance(part, DcSupply):
         says = _dc_overload(part, at_work, values)
     else:
-        by_share = "{id} is asked for {a} at {condition}, {load} of the {limit} it may give."
-        by_times = "{id} is asked for {a} at {condition}, {times} times the {limit} it may give."
         is_many = math.isfinite(load) and load > TIMES_PCT
-        says = sentence(by_times if is_many else by_share, **values)
+        says = sentence(
+            "{id} is asked for {a} at {condition}, {times} times the {limit} it may give."
+            if is_many
+            else "{id} is asked for {a} at {condition}, {load} of the {limit} it may give.",
+            **values,
+        )
     return Finding(
         rule="supply-overload",
         severity="fault",
@@ -63,7 +67,7 @@ def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoi
         value=asked if math.isfinite(asked) else at_work.a,
         limit=limit,
         unit="A",
-        source="the rating of the supply",
+        source=sentence("the rating of the supply"),
     )
 
 
@@ -76,27 +80,34 @@ def _overload_mend(asked: float, load: float) -> Sentence:
     )
 
 
-_DC_OVERLOAD = {
-    "constant-current": "it holds at its limit and its volts fall to {v}.",
-    "hiccup": "it cuts out after {trip} and tries again every {retry}, so nothing stays on.",
-    "foldback": "it folds back to {given} at {v}.",
-    "latch-off": "it switches off after {trip} and stays off until it is reset.",
-}
-
-
-def _dc_overload(part: DcSupply, at_work: SupplyPoint, values: dict[str, str]) -> Sentence:
+def _dc_overload(part: DcSupply, at_work: SupplyPoint, values: dict[str, Text]) -> Sentence:
+    given = _dc_outcome(part, at_work)
     if math.isfinite(at_work.demand_a or 0.0):
-        opening = "{id} is asked for {a} at {condition}, more than its limit of {limit}: "
-    else:
-        opening = "{id}, with a limit of {limit}, is shorted at {condition}: "
+        return sentence(
+            "{id} is asked for {a} at {condition}, more than its limit of {limit}: {outcome}.",
+            outcome=given,
+            **values,
+        )
     return sentence(
-        opening + _DC_OVERLOAD[part.overload],
-        v=volts(at_work.v),
-        given=amps(at_work.a),
-        trip=format_quantity(part.trip_s, Dimension.SECONDS),
-        retry=format_quantity(part.retry_s, Dimension.SECONDS),
-        **values,
+        "{id}, with a limit of {limit}, is shorted at {condition}: {outcome}.", outcome=given, **values
     )
+
+
+def _dc_outcome(part: DcSupply, at_work: SupplyPoint) -> Sentence:
+    """What a DC supply does in overload, as it stands after a colon."""
+    v, trip = volts(at_work.v), format_quantity(part.trip_s, Dimension.SECONDS)
+    if part.overload == "constant-current":
+        return sentence("it holds at its limit and its volts fall to {v}", v=v)
+    if part.overload == "hiccup":
+        retry = format_quantity(part.retry_s, Dimension.SECONDS)
+        return sentence(
+            "it cuts out after {trip} and tries again every {retry}, so nothing stays on",
+            trip=trip,
+            retry=retry,
+        )
+    if part.overload == "foldback":
+        return sentence("it folds back to {given} at {v}", given=amps(at_work.a), v=v)
+    return sentence("it switches off after {trip} and stays off until it is reset", trip=trip)
 
 
 def _held_back(point: OperatingPoint, supply: str, at_work: SupplyPoint) -> Finding:
@@ -119,7 +130,7 @@ def _held_back(point: OperatingPoint, supply: str, at_work: SupplyPoint) -> Find
         ),
         mend=sentence("Take a supply that holds at its limit instead of folding back, or a larger one."),
         condition=point.condition.name,
-        source="the overload behaviour of the supply",
+        source=sentence("the overload behaviour of the supply"),
     )
 
 
@@ -148,7 +159,7 @@ def supply_margin(case: Case) -> Iterator[Finding]:
             value=at_work.a,
             limit=limit,
             unit="A",
-            source=f"{COMMON}: 25 % in hand",
+            source=sentence("common practice: 25 % in hand"),
         )
 
 
@@ -186,7 +197,7 @@ def _below_minimum(case: Case, part: DcSupply, at_work: SupplyPoint) -> Finding:
         value=at_work.a,
         limit=part.min_load_a,
         unit="A",
-        source="the minimum load of the supply",
+        source=sentence("the minimum load of the supply"),
     )
 
 
@@ -209,13 +220,13 @@ def _light_winding(case: Case, part: Winding, at_work: SupplyPoint, over: float,
         value=at_work.v,
         limit=part.rated_v * (1 + LIGHT_OVER_PCT / 100),
         unit="V",
-        source=f"{COMMON}: within 5 % at the winding",
+        source=sentence("common practice: within 5 % at the winding"),
     )
 
 
 def not_solved(case: Case) -> Iterator[Finding]:
     """What has no solution, with the reason and the parts to blame."""
-    seen: set[tuple[str, tuple[str, ...]]] = set()
+    seen: set[tuple[Sentence, tuple[str, ...]]] = set()
     for point in case.points:
         for miss in point.unsolved:
             if (miss.reason, miss.ids) not in seen:
@@ -224,8 +235,8 @@ def not_solved(case: Case) -> Iterator[Finding]:
 
 
 def _unsolved(case: Case, point: OperatingPoint, miss: Unsolved) -> Finding:
-    later = miss.reason.endswith("not computed yet")
-    values = {"ids": listed(miss.ids) or "this part", "reason": miss.reason}
+    later = miss.reason.template.endswith("not computed yet")
+    values: dict[str, Text] = {"ids": listed(miss.ids) or sentence("this part"), "reason": miss.reason}
     return Finding(
         rule="not-solved",
         severity="caution" if later else "fault",
@@ -236,5 +247,5 @@ def _unsolved(case: Case, point: OperatingPoint, miss: Unsolved) -> Finding:
         if later
         else sentence("Change the wiring or the values of {ids}.", **values),
         condition=None if point is case.nominal else point.condition.name,
-        source="the circuit itself",
+        source=sentence("the circuit itself"),
     )

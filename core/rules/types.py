@@ -9,14 +9,21 @@ from core.elements.passive import thermistor_law
 from core.results import Finding, Sentence, sentence
 from core.rules.basis import Case
 from core.rules.words import listed
+from core.sentences import Text
 from core.sheet import Thermistor, Tube
 from core.wording import shown
 
-_STATUS_WORDS: dict[Status, str] = {
-    "seen": "read in the source",
-    "second-hand": "taken at second hand",
-    "disputed": "disputed between sources",
-    "memory": "not checked against a data sheet",
+_STATUS_WORDS: dict[Status, Sentence] = {
+    "seen": sentence("read in the source"),
+    "second-hand": sentence("taken at second hand"),
+    "disputed": sentence("disputed between sources"),
+    "memory": sentence("not checked against a data sheet"),
+}
+_STATUS_NAMES: dict[Status, Sentence] = {
+    "seen": sentence("seen"),
+    "second-hand": sentence("second-hand"),
+    "disputed": sentence("disputed"),
+    "memory": sentence("memory"),
 }
 _GRAVEST: tuple[Status, ...] = ("memory", "disputed", "second-hand")
 _LEAST_LETTERS = 2
@@ -58,15 +65,16 @@ def _unverified(name: str, ids: tuple[str, ...], status: Status, word: str, sour
         where=ids,
         title=sentence("Rating of {type} is unverified", type=name),
         says=sentence(
-            "The heater {word} of {type} are {status} ({source}); this concerns {ids}.",
-            word=word,
+            "The heater volts of {type} are {status} ({source}); this concerns {ids}."
+            if word == "volts"
+            else "The heater amps of {type} are {status} ({source}); this concerns {ids}.",
             type=name,
             status=_STATUS_WORDS[status],
-            source=source or "no source is given",
+            source=source or sentence("no source is given"),
             ids=listed(ids),
         ),
         mend=sentence("Compare with the maker's data sheet before you build."),
-        source=source or status,
+        source=source or _STATUS_NAMES[status],
     )
 
 
@@ -74,18 +82,18 @@ def type_unknown(case: Case) -> Iterator[Finding]:
     """Parts whose type the catalogue does not know."""
     for part in case.kinds.get(Tube, ()):
         if isinstance(part, Tube) and case.type_of[part.type] is None:
-            yield _unknown(part.id, part.type, "tube", "fault", _suggestion(case, part.type))
+            yield _unknown(part.id, part.type, sentence("tube"), "fault", _suggestion(case, part.type))
     for lamp in case.lamps:
         if f"{lamp.id}:1-2" not in case.circuit.branches:
             mend = sentence("Choose a type that the catalogue has, or give its volts and amperes.")
-            yield _unknown(lamp.id, lamp.type or "", "lamp", "caution", mend)
+            yield _unknown(lamp.id, lamp.type or "", sentence("lamp"), "caution", mend)
     for part in case.kinds.get(Thermistor, ()):
         if isinstance(part, Thermistor) and thermistor_law(part, case.circuit.context) is None:
             mend = sentence("Choose a type that the catalogue has, or give its figures.")
-            yield _unknown(part.id, part.type or "", "thermistor", "caution", mend)
+            yield _unknown(part.id, part.type or "", sentence("thermistor"), "caution", mend)
 
 
-def _unknown(part_id: str, name: str, noun: str, severity: str, mend: Sentence) -> Finding:
+def _unknown(part_id: str, name: str, noun: Sentence, severity: str, mend: Sentence) -> Finding:
     return Finding(
         rule="type-unknown",
         severity="fault" if severity == "fault" else "caution",
@@ -98,7 +106,7 @@ def _unknown(part_id: str, name: str, noun: str, severity: str, mend: Sentence) 
             id=part_id,
         ),
         mend=mend,
-        source="the catalogue",
+        source=sentence("the catalogue"),
     )
 
 
@@ -113,8 +121,11 @@ def _suggestion(case: Case, name: str) -> Sentence:
     return sentence("Choose a type that the catalogue has, or add the type to the sheet.")
 
 
-def _either(names: list[str]) -> str:
-    return " or ".join(names)
+def _either(names: list[str]) -> Text:
+    found: Text = names[0]
+    for name in names[1:]:
+        found = sentence("{one} or {other}", one=found, other=name)
+    return found
 
 
 def override_unused(case: Case) -> Iterator[Finding]:
@@ -134,5 +145,5 @@ def override_unused(case: Case) -> Iterator[Finding]:
                     count=len(kind.sections),
                 ),
                 mend=sentence("Take the rating off, or add a type of your own with these sections."),
-                source="ratings of one's own hold for heaters of one section",
+                source=sentence("ratings of one's own hold for heaters of one section"),
             )

@@ -9,14 +9,14 @@ from core.elements.branch import Branch, Contact, Hot
 from core.overloads import is_too_hot
 from core.preferred import next_wattage
 from core.results import ROUNDING, BranchPoint, Finding, OperatingPoint, Sentence, sentence
-from core.rules.basis import COMMON, Case
+from core.rules.basis import Case
 from core.rules.mends import size_for_current, size_for_drop
 from core.rules.nets import Nets
 from core.rules.words import amps, apart, listed, mains_words, rating, share, volts, watts, wire_size
 from core.sheet import Joint, Lamp, Relay, Resistor, Switch, Tube, Wire
 from core.units import Dimension
 
-WIRE_SOURCE = "rule of thumb: Handbook of Electronic Tables and Formulas, chassis wiring"
+WIRE_SOURCE = sentence("rule of thumb: Handbook of Electronic Tables and Formulas, chassis wiring")
 DROP_PCT = 2.0
 GOOD_DROP_PCT = 1.0
 UNRATED_W = 0.125
@@ -54,7 +54,7 @@ def _hot_wire(wire: Wire, point: OperatingPoint, a: float, limit: float) -> Find
             condition=mains_words(point.condition.name),
             limit=amps(limit),
         ),
-        mend=_size_mend(size, "{size} carries it."),
+        mend=_thicker(size) or sentence("{size} carries it.", size=wire_size(*size)),
         condition=point.condition.name,
         value=a,
         limit=limit,
@@ -63,10 +63,9 @@ def _hot_wire(wire: Wire, point: OperatingPoint, a: float, limit: float) -> Find
     )
 
 
-def _size_mend(size: tuple[int | None, float | None], template: str) -> Sentence:
-    if size == (None, None):
-        return sentence("Run two wires side by side, or shorten the way.")
-    return sentence(template, size=wire_size(*size))
+def _thicker(size: tuple[int | None, float | None]) -> Sentence | None:
+    """What to do where no wire is thick enough."""
+    return sentence("Run two wires side by side, or shorten the way.") if size == (None, None) else None
 
 
 def wire_drop(case: Case) -> Iterator[Finding]:
@@ -115,12 +114,12 @@ def _dropping(case: Case, wire: Wire, at_work: BranchPoint, rated: float) -> Fin
             a=amps(at_work.a),
             limit=volts(limit),
         ),
-        mend=_size_mend(size, "{size} would lose less than 1 %."),
+        mend=_thicker(size) or sentence("{size} would lose less than 1 %.", size=wire_size(*size)),
         condition=case.nominal.condition.name,
         value=at_work.v,
         limit=limit,
         unit="V",
-        source=f"{COMMON}: 2 % a wire",
+        source=sentence("common practice: 2 % a wire"),
     )
 
 
@@ -153,18 +152,15 @@ def _fit_mend(w: float) -> Sentence:
 
 
 def _power(part: Resistor, point: OperatingPoint, w: float, limit: float, fault: bool) -> Finding:
-    template = (
-        "{id} turns {w} into heat at {condition}, more than the {rated} it is rated for."
-        if fault
-        else "{id} turns {w} into heat, more than half of its {rated}: it will run very hot."
-    )
     return Finding(
         rule="resistor-power",
         severity="fault" if fault else "caution",
         where=(part.id,),
         title=sentence("{id} is rated too low" if fault else "{id} runs hot", id=part.id),
         says=sentence(
-            template,
+            "{id} turns {w} into heat at {condition}, more than the {rated} it is rated for."
+            if fault
+            else "{id} turns {w} into heat, more than half of its {rated}: it will run very hot.",
             id=part.id,
             w=apart(w, limit, Dimension.WATTS)[0],
             rated=rating(part.rated_w or 0.0),
@@ -175,7 +171,7 @@ def _power(part: Resistor, point: OperatingPoint, w: float, limit: float, fault:
         value=w,
         limit=limit,
         unit="W",
-        source="the rating of the resistor" if fault else f"{COMMON}: twice the dissipation",
+        source=sentence("the rating of the resistor" if fault else "common practice: twice the dissipation"),
     )
 
 
@@ -196,7 +192,7 @@ def _unrated(part: Resistor, point: OperatingPoint, w: float) -> Finding:
         value=w,
         limit=UNRATED_W,
         unit="W",
-        source=f"{COMMON}: twice the dissipation",
+        source=sentence("common practice: twice the dissipation"),
     )
 
 
@@ -234,7 +230,7 @@ def _open(owners: tuple[str, ...], is_held: bool) -> Finding:
             "Wire the open end, or take {ids} out." if is_held else "Wire both ends, or take {ids} out.",
             ids=listed(owners),
         ),
-        source="the circuit itself",
+        source=sentence("the circuit itself"),
     )
 
 

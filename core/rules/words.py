@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import lru_cache
 
+from core.sentences import Sentence, Text, sentence
+from core.sheet import Tube
 from core.units import THIN_SPACE, Dimension, format_percent, format_quantity
 
 _SHOWN = 4
@@ -66,30 +68,58 @@ def share(value: float) -> str:
 
 
 @lru_cache(maxsize=256)
-def band(low: float, high: float) -> str:
+def band(low: float, high: float) -> Text:
     """The limits of a deviation: ``±10 %`` or ``−12.7 % to +11.1 %``."""
     if abs(low + high) < 0.05:
         return f"±{share(high)}"
-    return f"{percent(low)} to {percent(high)}"
+    return sentence("{low} to {high}", low=percent(low), high=percent(high))
 
 
-def mains_words(condition: str) -> str:
+_MAINS = {
+    "nominal": sentence("nominal mains"),
+    "low mains": sentence("low mains"),
+    "high mains": sentence("high mains"),
+}
+
+
+def mains_words(condition: str) -> Text:
     """A hot condition as it stands after *at*: ``nominal mains``, ``low mains``."""
-    return "nominal mains" if condition == "nominal" else condition
+    return _MAINS.get(condition, condition)
 
 
-def listed(items: Sequence[str], shown: int = _SHOWN) -> str:
+def listed(items: Sequence[Text], shown: int = _SHOWN) -> Text:
     """``V1``, ``V1 and V2``, ``V1, V2, V3, V4 and 6 more``."""
-    if len(items) > shown + 1:
-        return f"{', '.join(items[:shown])} and {len(items) - shown} more"
     if len(items) < 2:
-        return "".join(items)
-    return f"{', '.join(items[:-1])} and {items[-1]}"
+        return items[0] if items else ""
+    if len(items) > shown + 1:
+        return sentence(
+            "{items} and {count} more", items=_with_commas(items[:shown]), count=len(items) - shown
+        )
+    return sentence("{items} and {last}", items=_with_commas(items[:-1]), last=items[-1])
 
 
-def pin_list(pins: Sequence[str]) -> str:
+def _with_commas(items: Sequence[Text]) -> Text:
+    plain = [item for item in items if isinstance(item, str)]
+    if len(plain) == len(items):
+        return ", ".join(plain)
+    found = items[0]
+    for item in items[1:]:
+        found = sentence("{items}, {last}", items=found, last=item)
+    return found
+
+
+def pin_list(pins: Sequence[str]) -> Sentence:
     """``pin 9`` or ``pins 4 and 5``."""
-    return f"pin {pins[0]}" if len(pins) == 1 else f"pins {listed(pins, 8)}"
+    return (
+        sentence("pin {pin}", pin=pins[0])
+        if len(pins) == 1
+        else sentence("pins {pins}", pins=listed(pins, 8))
+    )
+
+
+def tube_name(tube: Tube) -> str:
+    """A tube with its type: ``V1 (ECC83)``."""
+    return f"{tube.id} ({tube.type})"
 
 
 def wire_size(awg: int | None, area_mm2: float | None) -> str:

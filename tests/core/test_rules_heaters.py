@@ -64,7 +64,7 @@ def test_a_string_of_current_rated_tubes_is_judged_by_current() -> None:
     assert {finding.where for finding in found} == {("V1",), ("V2",)}
     assert found[0].limit == pytest.approx(0.159)
     assert found[0].value is not None and found[0].value > 0.159
-    assert "RCA 12AX7-A" in found[0].source
+    assert "RCA 12AX7-A" in str(found[0].source)
 
 
 def test_a_voltage_rated_tube_in_a_string_is_judged_by_volts() -> None:

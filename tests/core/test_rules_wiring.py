@@ -28,7 +28,7 @@ def test_a_thin_wire_and_the_size_that_carries_it() -> None:
     assert found[0].limit == pytest.approx(limit)
     assert "AWG 22" in str(found[0].mend)
     assert chassis_limit_a(awg=22) >= limit * 1.5
-    assert "Handbook of Electronic Tables" in found[0].source
+    assert "Handbook of Electronic Tables" in str(found[0].source)
 
 
 def test_a_wire_at_its_limit_is_right() -> None:
