@@ -13,6 +13,7 @@ from core.sheet import AnyPart, Mains, Sheet, Tube, Turn, Wire, split_terminal
 from core.terminals import has_terminal, is_id
 
 Edit = Callable[[Sheet], Sheet]
+Corner = tuple[float, float]
 
 PREFIXES: dict[str, str] = {
     "tube": "V",
@@ -139,16 +140,39 @@ def _map_parts(sheet: Sheet, ids: frozenset[str], alter: Callable[[AnyPart], Any
 
 
 def move_parts(ids: Iterable[str], dx: float, dy: float) -> Edit:
-    """Move parts by a distance in sheet units; none may leave the sheet."""
+    """Move parts by a distance in sheet units; none may leave the sheet.
+
+    A wire whose two ends both move takes the corners that were set for it along.
+    """
     moved = frozenset(ids)
 
-    def shift(part: AnyPart) -> AnyPart:
-        x, y = part.at[0] + dx, part.at[1] + dy
+    def shifted(at: Corner, what: str) -> Corner:
+        x, y = at[0] + dx, at[1] + dy
         if max(abs(x), abs(y)) > FARTHEST:
-            raise EditError(f"{part.id} would lie beyond the sheet: places go to ±{FARTHEST:g}.")
-        return msgspec.structs.replace(part, at=(x, y))
+            raise EditError(f"{what} would lie beyond the sheet: places go to ±{FARTHEST:g}.")
+        return x, y
 
-    return lambda sheet: _map_parts(sheet, moved, shift)
+    def edit(sheet: Sheet) -> Sheet:
+        parts = tuple(
+            msgspec.structs.replace(part, at=shifted(part.at, part.id)) if part.id in moved else part
+            for part in sheet.parts
+        )
+        wires = tuple(
+            msgspec.structs.replace(
+                wire, via=tuple(shifted(corner, f"A corner of {wire.id}") for corner in wire.via)
+            )
+            if wire.via and _part_ids(wire) <= moved
+            else wire
+            for wire in sheet.wires
+        )
+        return msgspec.structs.replace(sheet, parts=parts, wires=wires)
+
+    return edit
+
+
+def _part_ids(wire: Wire) -> frozenset[str]:
+    """The parts at the two ends of a wire."""
+    return frozenset((split_terminal(wire.start)[0], split_terminal(wire.end)[0]))
 
 
 def turn_parts(ids: Iterable[str], degrees: int = 90) -> Edit:

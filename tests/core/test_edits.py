@@ -100,6 +100,22 @@ def test_move() -> None:
     assert move_parts(["V1", "V2"], -10.0, 20.0)(after) == sheet()
 
 
+def test_corners_go_along_where_both_ends_move_and_stay_where_one_does() -> None:
+    bent = set_wire("w2", via=((200.0, -80.0), (240.0, -80.0)))(sheet())
+    both = move_parts(["V1", "V2"], 10.0, -20.0)(bent)
+    assert both.wire_by_id["w2"].via == ((210.0, -100.0), (250.0, -100.0))
+    assert both.wire_by_id["w1"] is bent.wire_by_id["w1"]
+    assert move_parts(["V1", "V2"], -10.0, 20.0)(both) == bent
+    one = move_parts(["V2"], 10.0, -20.0)(bent)
+    assert one.wire_by_id["w2"].via == bent.wire_by_id["w2"].via
+
+
+def test_corners_may_not_leave_the_sheet() -> None:
+    bent = set_wire("w2", via=((999_990.0, 0.0),))(sheet())
+    with pytest.raises(EditError, match="A corner of w2 would lie beyond the sheet"):
+        move_parts(["V1", "V2"], 20.0, 0.0)(bent)
+
+
 def test_turn() -> None:
     after = turn_parts(["T1", "V1"], 270)(sheet())
     assert [part.turn for part in after.parts] == [270, 0, 0, 0]
