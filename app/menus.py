@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
@@ -14,6 +15,7 @@ from app.settings import THEMES
 from core.samples import sample_names, sample_title
 
 if TYPE_CHECKING:
+    from app.panes.side import SidePanes
     from app.window import MainWindow
 
 
@@ -32,12 +34,12 @@ class Menus(QObject):
             bar.addMenu(menu)
         self.file, self.edit, self.view, self.help = self._menus
 
-    def fill(self) -> None:
+    def fill(self, side: SidePanes) -> None:
         """Make the entries; the bar shows its titles before that."""
         window = self._window
         self._fill_file()
         self._fill_edit()
-        self._fill_view()
+        self._fill_view(side)
         self._fill_help()
         window.session.moved.connect(self._show_recent)
         self._show_recent()
@@ -99,19 +101,34 @@ class Menus(QObject):
             ),
         )
 
-    def _fill_view(self) -> None:
+    def _fill_view(self, side: SidePanes) -> None:
         window, entries = self._window, self._window.view.entries
         fill(
             self.view,
             (
                 *(entries[name] for name in ("fit", "zoom in", "zoom out", "actual size")),
                 SEPARATOR,
-                Entry(self.tr("F&indings"), window.show_findings, ("Ctrl+Shift+F",)),
-                Entry(self.tr("&Parts to add"), window.show_parts, ("Ctrl+Shift+K",)),
+                Entry(self.tr("To the &drawing"), window.view.setFocus, ("Ctrl+Shift+D",)),
+                Entry(self.tr("To the f&indings"), side.show_findings, ("Ctrl+Shift+F",)),
+                Entry(self.tr("To the &properties"), side.show_properties, ("Ctrl+Shift+P",)),
+                Entry(self.tr("To the pa&rts to add"), side.show_parts, ("Ctrl+Shift+K",)),
+                Entry(self.tr("To the ta&bles"), side.show_tables, ("Ctrl+Shift+T",)),
                 SEPARATOR,
             ),
         )
+        self.panes = self.view.addMenu(self.tr("Pa&nes"))
+        fill(self.panes, self._pane_entries(side))
         self._fill_themes(self.view.addMenu(self.tr("&Theme")))
+
+    def _pane_entries(self, side: SidePanes) -> list[Entry | None]:
+        """Each pane ticked while it is open; one key closes it and brings it back."""
+        switches = [
+            Entry(
+                pane.word, partial(side.toggle, key), (f"Alt+{number}",), checked=partial(side.is_open, key)
+            )
+            for number, (key, pane) in enumerate(side.panes.items(), start=1)
+        ]
+        return [*switches, SEPARATOR, Entry(self.tr("Restore the &usual panes"), side.restore_usual)]
 
     def _fill_themes(self, menu: QMenu) -> None:
         words = {"system": self.tr("As the &system"), "light": self.tr("&Light"), "dark": self.tr("&Dark")}

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtCore import QByteArray, QMargins, QSettings
 
 from app.places import config_folder
 
 MAX_RECENT = 8
+MOST_ROOM = 4000
 THEMES = ("system", "light", "dark")
 
 
@@ -49,3 +50,15 @@ class Settings:
     def keep_bytes(self, key: str, value: QByteArray) -> None:
         """Remember a window geometry or state."""
         self._store.setValue(key, value)
+
+    def margins_of(self, key: str) -> QMargins | None:
+        """Remembered widths at the four sides of something; None where they are no such thing."""
+        value = self._store.value(key)
+        if not isinstance(value, list) or len(value) != 4:
+            return None
+        sides = [int(each) for each in value if str(each).isdecimal() and int(each) <= MOST_ROOM]
+        return QMargins(*sides) if len(sides) == 4 else None
+
+    def keep_margins(self, key: str, value: QMargins) -> None:
+        """Remember widths at the four sides of something."""
+        self._store.setValue(key, [value.left(), value.top(), value.right(), value.bottom()])

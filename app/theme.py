@@ -304,6 +304,10 @@ def stylesheet(theme: Theme) -> str:
     indicator = ", ".join(f"{widget}::indicator" for widget in _TICKED)
     return f"""
     QWidget#Strip, QWidget#Pane {{ background: {theme.chrome}; }}
+    QMainWindow#Ground::separator {{ background: {theme.chrome}; width: 7px; height: 7px; }}
+    QMainWindow#Ground::separator:hover {{ background: {theme.line}; }}
+    QMainWindow#Ground > QTabBar, QMainWindow#Ground > QTabBar::tab {{ height: 0; max-height: 0; min-height: 0;
+        margin: 0; padding: 0; border: none; }}
     QFrame#Card {{ background: {theme.surface}; border: 1px solid {theme.line}; border-radius: 6px; }}
     QLabel {{ background: transparent; }}
     QLabel[role="title"] {{ color: {theme.ink}; font-size: 14px; font-weight: bold; }}

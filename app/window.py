@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QShowEvent
-from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 
 from app.banner import Banner
 from app.canvas.scene import SheetScene
@@ -21,6 +21,7 @@ from app.guard import guarded
 from app.live import Live
 from app.menus import Menus
 from app.panes.conditions_strip import ConditionsStrip
+from app.panes.ground import Ground
 from app.selection import Selection
 from app.session import SUFFIX, Session
 from app.settings import Settings
@@ -31,15 +32,14 @@ from core.errors import HeaterloomError
 from core.results import Assessment
 
 if TYPE_CHECKING:
-    from app.panes.side import SideColumn
+    from app.panes.side import SidePanes
 
 SIZE = (1280, 720)
-CANVAS_SHARE, SIDE_SHARE = 16, 9
 
 
 @guarded
 class MainWindow(QMainWindow):
-    """Canvas in the middle, the conditions strip above it, the panes to the right."""
+    """Canvas in the middle, the conditions strip above it, the panes around it."""
 
     def __init__(self, document: Document, settings: Settings, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -54,7 +54,7 @@ class MainWindow(QMainWindow):
         self.strip = ConditionsStrip(document, self.viewpoint, self.theme, self)
         self.scene = SheetScene(document, self.selection, self.viewpoint, self.theme, self)
         self.view = SheetView(self.scene, self)
-        self._side: SideColumn | None = None
+        self._side: SidePanes | None = None
         self._is_complete = False
         self._wants_style_sheet = False
         self.live = Live(document, self.viewpoint, parent=self)
@@ -66,22 +66,14 @@ class MainWindow(QMainWindow):
         self._restore()
 
     def _arrange(self) -> None:
-        self.splitter = QSplitter(Qt.Orientation.Horizontal, self)
-        self.splitter.addWidget(self.view)
-        self.splitter.addWidget(QWidget(self))
-        for number, share in enumerate((CANVAS_SHARE, SIDE_SHARE)):
-            self.splitter.setStretchFactor(number, share)
-        self.splitter.setCollapsible(0, False)
-        self.splitter.setSizes(
-            [SIZE[0] * share // (CANVAS_SHARE + SIDE_SHARE) for share in (CANVAS_SHARE, SIDE_SHARE)]
-        )
+        self.ground = Ground(self.view, self)
         body = QWidget(self)
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         for widget in (self.banner, self.strip):
             column.addWidget(widget)
-        column.addWidget(self.splitter, 1)
+        column.addWidget(self.ground, 1)
         self.setCentralWidget(body)
 
     def _connect(self) -> None:
@@ -96,17 +88,17 @@ class MainWindow(QMainWindow):
         hints.colorSchemeChanged.connect(self._on_scheme)
 
     @property
-    def side(self) -> SideColumn:
-        """The panes to the right. They are made right after the drawing has been painted for the first time."""
+    def side(self) -> SidePanes:
+        """The panes around the drawing. They are made right after it has been painted for the first time."""
         if self._side is None:
-            from app.panes.side import SideColumn  # noqa: PLC0415 - the drawing comes first
+            from app.panes.side import SidePanes  # noqa: PLC0415 - the drawing comes first
 
             self._wants_style_sheet = True
             self._dress()
-            made = SideColumn(self.document, self.selection, self.viewpoint, self.theme, self)
+            self.ground.give_room()
+            made = SidePanes(self.document, self.selection, self.viewpoint, self.theme, self.ground)
             self._side = made
-            self.splitter.replaceWidget(1, made).deleteLater()
-            self.splitter.setStretchFactor(1, SIDE_SHARE)  # the factor went with the widget before it
+            made.restore(self.settings.bytes_of("panes"))
             made.parts_list.add_requested.connect(self._on_add_requested)
         return self._side
 
@@ -115,8 +107,7 @@ class MainWindow(QMainWindow):
         if self._is_complete:
             return
         self._is_complete = True
-        self.side.show()
-        self.menus.fill()
+        self.menus.fill(self.side)
         # numerics are loaded before the first edit asks for them
         import core.assess  # noqa: F401, PLC0415
 
@@ -134,9 +125,7 @@ class MainWindow(QMainWindow):
         geometry = self.settings.bytes_of("geometry")
         if geometry is not None:
             self.restoreGeometry(geometry)
-        split = self.settings.bytes_of("split")
-        if split is not None:
-            self.splitter.restoreState(split)
+        self.ground.keep_room(self.settings.margins_of("room"))
 
     def _on_replaced(self) -> None:
         self.selection.clear()
@@ -183,14 +172,6 @@ class MainWindow(QMainWindow):
         """One banner for something unexpected, with a way to keep the work."""
         self.banner.show_message(sentence, self.tr("Save a copy\u2026"))
 
-    def show_findings(self) -> None:
-        """Bring the findings forward."""
-        self.side.show_findings()
-
-    def show_parts(self) -> None:
-        """Bring the parts list forward, ready to type."""
-        self.side.show_parts()
-
     def save_picture(self) -> None:
         """Ask for a file and draw the sheet into it."""
         from app.export import KINDS  # noqa: PLC0415 - loaded when first needed
@@ -226,7 +207,9 @@ class MainWindow(QMainWindow):
             event.ignore()
             return
         self.settings.keep_bytes("geometry", self.saveGeometry())
-        self.settings.keep_bytes("split", self.splitter.saveState())
+        if self._side is not None:
+            self.settings.keep_bytes("panes", self.ground.state())
+            self.settings.keep_margins("room", self.ground.room)
         self.live.finish()
         event.accept()
 

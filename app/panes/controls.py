@@ -123,6 +123,36 @@ class TextButton(_Themed):
 
 
 @guarded
+class SignButton(_Themed):
+    """A small button that is only a sign: ``dots`` for a menu, ``cross`` to close."""
+
+    def __init__(self, sign: str, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__("", theme, 12, parent)
+        self._sign = sign
+
+    def sizeHint(self) -> QSize:
+        """A square to hit."""
+        return QSize(22, 22)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the sign, and the ring where the keyboard is."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        role, middle = "ink" if self.underMouse() else "soft", QRectF(self.rect()).center()
+        painter.setPen(self.theme.pen(role, 1.5))
+        if self._sign == "cross":
+            for x, y in ((4, 4), (4, -4)):
+                painter.drawLine(middle - QPointF(x, y), middle + QPointF(x, y))
+        else:
+            painter.setBrush(self.theme.brush(role))
+            for x in (-5, 0, 5):
+                painter.drawEllipse(middle + QPointF(x, 0), 0.6, 0.6)
+        if self.shows_ring:
+            paint_focus_ring(painter, QRectF(self.rect()), self.theme)
+        painter.end()
+
+
+@guarded
 class _Segment(_Themed):
     def __init__(self, text: str, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(text, theme, 12, parent)
@@ -249,7 +279,7 @@ class FlatTabs(QTabBar):
         self.setAccessibleName(name)
         self.setDrawBase(False)
         self.setExpanding(False)
-        self.setUsesScrollButtons(False)
+        self.setUsesScrollButtons(True)  # only where a pane is too narrow for its words
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         for word in words:
@@ -274,7 +304,7 @@ class FlatTabs(QTabBar):
     def tabSizeHint(self, index: int) -> QSize:
         """Room for the word at its boldest."""
         metrics = QFontMetrics(self._theme.font(13, bold=True))
-        return QSize(metrics.horizontalAdvance(self.tabText(index)) + 20, 32)
+        return QSize(metrics.horizontalAdvance(self.tabText(index)) + 16, 32)
 
     def minimumTabSizeHint(self, index: int) -> QSize:
         """Words are never cut."""
@@ -293,7 +323,8 @@ class FlatTabs(QTabBar):
             if current:
                 painter.setPen(theme.pen("accent", 2))
                 low = rect.bottom() - 1
-                painter.drawLine(QPointF(rect.left() + 9, low), QPointF(rect.right() - 9, low))
+                if self.count() > 1:
+                    painter.drawLine(QPointF(rect.left() + 7, low), QPointF(rect.right() - 7, low))
                 if self._ring and self.hasFocus():
                     paint_focus_ring(painter, rect.adjusted(1, 2, -1, -4), theme)
         painter.end()

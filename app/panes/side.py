@@ -1,13 +1,13 @@
-"""The right-hand column: findings, properties or the parts list above, the tables below."""
+"""The panes around the drawing: findings, properties, what can be added, and the tables."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import QByteArray, QObject, Qt
 
 from app.document import Document
-from app.panes.controls import FlatTabs
 from app.panes.findings_pane import FindingsPane
+from app.panes.ground import USUAL_WIDTH, Area, Ground
+from app.panes.pane import Pane
 from app.panes.parts_list import PartsList
 from app.panes.properties import PropertiesPane
 from app.panes.tables import TablesPane
@@ -15,13 +15,11 @@ from app.selection import Selection
 from app.theme import Theme
 from app.viewpoint import Viewpoint
 
-FINDINGS, PROPERTIES, ADD = range(3)
-WIDTH = 440
-LEAST_WIDTH = 340
+FINDINGS, PROPERTIES, ADD, TABLES = "findings", "properties", "parts", "tables"
 
 
-class SideColumn(QWidget):
-    """Holds the panes. Selecting on the drawing or in a table brings the properties forward.
+class SidePanes(QObject):
+    """Holds the panes. Selecting on the drawing or in a table brings the properties before the findings.
 
     Choosing a finding does not, so that the list can be gone through; when nothing is selected any more the
     findings come back, if the properties had come forward by themselves.
@@ -33,74 +31,107 @@ class SideColumn(QWidget):
         selection: Selection,
         viewpoint: Viewpoint,
         theme: Theme,
-        parent: QWidget | None = None,
+        ground: Ground,
     ) -> None:
-        super().__init__(parent)
-        self.setObjectName("Pane")
-        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        super().__init__(ground)
+        self.ground = ground
         self._document = document
         self._selection = selection
         self._came_by_itself = False
         self._catalogue = document.catalogue
-        words = (self.tr("Findings"), self.tr("Properties"), self.tr("Add parts"))
-        self.tabs = FlatTabs(words, self.tr("Side pane"), theme, self)
-        self.findings = FindingsPane(document, selection, theme, self)
-        self.properties = PropertiesPane(document, selection, theme, self)
-        self.parts_list = PartsList(document.catalogue, theme, self)
-        self.tables = TablesPane(document, selection, viewpoint, theme, self)
-        self._arrange()
-        self.tabs.currentChanged.connect(self.stack.setCurrentIndex)
-        self.tabs.tabBarClicked.connect(self._on_tab_clicked)
-        self.findings.count_changed.connect(self._show_count)
+        self.findings = FindingsPane(document, selection, theme, ground)
+        self.properties = PropertiesPane(document, selection, theme, ground)
+        self.parts_list = PartsList(document.catalogue, theme, ground)
+        self.tables = TablesPane(document, selection, viewpoint, theme, ground)
+        self.panes = {
+            FINDINGS: Pane(FINDINGS, self.tr("Findings"), self.findings, theme, ground),
+            PROPERTIES: Pane(PROPERTIES, self.tr("Properties"), self.properties, theme, ground),
+            ADD: Pane(ADD, self.tr("Add parts"), self.parts_list, theme, ground),
+            TABLES: Pane(TABLES, self.tr("Tables"), self.tables, theme, ground, self.tables.tabs),
+        }
+        self.findings.setMinimumHeight(110)
+        self.tables.setMinimumHeight(90)
+        self.restore_usual()
+        for pane in self.panes.values():
+            pane.picked.connect(self._on_picked)
+        ground.rearranged.connect(self._show_groups)
+        self.findings.count_changed.connect(self.panes[FINDINGS].set_count)
         selection.changed.connect(self._on_selection)
         document.changed.connect(self._on_catalogue)
         document.replaced.connect(self._on_catalogue)
         self.findings.refresh()
+        self._show_groups()
 
-    def _arrange(self) -> None:
-        self.stack = QStackedWidget(self)
-        for pane in (self.findings, self.properties, self.parts_list):
-            self.stack.addWidget(pane)
-        above = QWidget(self)
-        layout = QVBoxLayout(above)
-        layout.setContentsMargins(0, 0, 0, 4)
-        layout.setSpacing(6)
-        layout.addWidget(self.tabs)
-        layout.addWidget(self.stack, 1)
-        self.splitter = QSplitter(Qt.Orientation.Vertical, self)
-        self.splitter.setChildrenCollapsible(False)
-        self.splitter.addWidget(above)
-        self.splitter.addWidget(self.tables)
-        self.splitter.setStretchFactor(0, 3)
-        self.splitter.setStretchFactor(1, 2)
-        self.splitter.setHandleWidth(7)
-        above.setMinimumHeight(150)
-        self.tables.setMinimumHeight(120)
-        outer = QVBoxLayout(self)
-        outer.setContentsMargins(10, 4, 8, 8)
-        outer.addWidget(self.splitter)
-        self.setMinimumWidth(LEAST_WIDTH)
+    # places
 
-    def sizeHint(self) -> QSize:
-        """Wide enough for the heater table, narrow enough to leave the drawing its room."""
-        return QSize(WIDTH, 660)
+    def restore_usual(self) -> None:
+        """Findings, properties and what can be added in one place to the right, the tables below them."""
+        for pane in self.panes.values():
+            pane.setFloating(False)
+            self.ground.removeDockWidget(pane)
+        first, *others, tables = self.panes.values()
+        self.ground.addDockWidget(Area.RightDockWidgetArea, first)
+        self.ground.splitDockWidget(first, tables, Qt.Orientation.Vertical)
+        for before, pane in zip((first, *others), others, strict=False):
+            self.ground.tabifyDockWidget(before, pane)
+        for pane in self.panes.values():
+            pane.show()
+        self.ground.resizeDocks([first, tables], [USUAL_WIDTH, USUAL_WIDTH], Qt.Orientation.Horizontal)
+        self.ground.resizeDocks([first, tables], [3, 2], Qt.Orientation.Vertical)
+        first.raise_()
+        self._came_by_itself = False
+
+    def restore(self, state: QByteArray | None) -> None:
+        """Put the panes where they were; without a usable state they stay in their usual places."""
+        if state is not None:
+            # out of the usual places first: panes in both would need more room for a moment, and the window grow
+            for pane in self.panes.values():
+                pane.hide()
+            if not self.ground.restore(state):
+                self.restore_usual()
+            # a pane in a window of its own would take the keyboard as the last one that opened
+            self.ground.window().activateWindow()
+        self._show_groups()
+
+    def _show_groups(self) -> None:
+        for pane in self.panes.values():
+            pane.show_group()
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
-        self.tabs.set_theme(theme)
+        for pane in self.panes.values():
+            pane.title.set_theme(theme)
         self.findings.set_theme(theme)
         self.properties.set_theme(theme)
         self.parts_list.set_theme(theme)
         self.tables.set_theme(theme)
 
-    def show_pane(self, number: int) -> None:
-        """Bring findings, properties or the parts list forward, as if its tab had been clicked."""
+    # opening, closing, going there
+
+    def is_open(self, key: str) -> bool:
+        """Whether a pane is open, be it behind another one."""
+        return not self.panes[key].isHidden()
+
+    def is_in_front(self, key: str) -> bool:
+        """Whether a pane can be seen."""
+        return self.panes[key].is_in_front
+
+    def toggle(self, key: str) -> None:
+        """Close a pane, or bring it back."""
+        if self.is_open(key):
+            self.panes[key].close()
+        else:
+            self.show_pane(key)
+
+    def show_pane(self, key: str) -> None:
+        """Open a pane and bring it forward, as if its name had been clicked."""
         self._came_by_itself = False
-        self.tabs.setCurrentIndex(number)
+        self.panes[key].bring_forward()
 
     def show_findings(self) -> None:
-        """Bring the findings forward."""
+        """Bring the findings forward, ready to be walked through."""
         self.show_pane(FINDINGS)
+        self.findings.list.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def show_properties(self) -> None:
         """Bring the properties forward, ready to type."""
@@ -112,20 +143,25 @@ class SideColumn(QWidget):
         self.show_pane(ADD)
         self.parts_list.focus_filter()
 
-    def _on_tab_clicked(self, _number: int) -> None:
+    def show_tables(self) -> None:
+        """Bring the tables forward, the keyboard in the one on show."""
+        self.show_pane(TABLES)
+        self.tables.views[self.tables.tabs.currentIndex()].setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    # following
+
+    def _on_picked(self, _pane: object) -> None:
         self._came_by_itself = False
 
-    def _show_count(self, count: int) -> None:
-        word = self.tr("Findings")
-        self.tabs.setTabText(FINDINGS, f"{word} {count}" if count else word)
-
     def _on_selection(self, ids: frozenset[str]) -> None:
-        current = self.tabs.currentIndex()
-        if ids and current == FINDINGS and not self.findings.showing:
-            self.tabs.setCurrentIndex(PROPERTIES)
+        findings, properties = self.panes[FINDINGS], self.panes[PROPERTIES]
+        if properties not in self.ground.group_of(findings):
+            return
+        if ids and findings.is_in_front and not self.findings.showing:
+            properties.bring_forward()
             self._came_by_itself = True
-        elif not ids and current == PROPERTIES and self._came_by_itself:
-            self.tabs.setCurrentIndex(FINDINGS)
+        elif not ids and properties.is_in_front and self._came_by_itself:
+            findings.bring_forward()
             self._came_by_itself = False
 
     def _on_catalogue(self) -> None:

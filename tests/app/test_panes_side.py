@@ -7,12 +7,15 @@ import pytest
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QDrag
 from PySide6.QtTest import QAbstractItemModelTester, QTest
+from PySide6.QtWidgets import QApplication, QTabBar, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.panes.parts_list import MIME_TYPE, PartsList, StockModel
-from app.panes.side import ADD, FINDINGS, PROPERTIES, SideColumn
+from app.panes.ground import Ground
+from app.panes.pane import LEAST_WIDTH
+from app.panes.side import ADD, FINDINGS, PROPERTIES, TABLES, SidePanes
 from app.panes.stock import shelves
-from app.theme import DARK, LIGHT
+from app.theme import DARK, LIGHT, stylesheet
 from core.catalogue import load_builtin
 from core.checks import find_problems
 from core.sheet import AnyPart, Sheet
@@ -20,13 +23,19 @@ from tests.app.panes_sample import SHEET, Desk, desk
 
 
 @pytest.fixture
-def column(qtbot: QtBot) -> tuple[SideColumn, Desk]:
+def column(qtbot: QtBot, qapp: QApplication) -> tuple[SidePanes, Desk]:
     made = desk()
-    side = SideColumn(made.document, made.selection, made.viewpoint, LIGHT)
-    qtbot.addWidget(side)
-    side.resize(400, 660)
-    side.show()
-    qtbot.waitExposed(side)
+    qapp.setStyleSheet(stylesheet(LIGHT))
+    canvas = QWidget()
+    canvas.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+    canvas.setMinimumSize(320, 240)
+    ground = Ground(canvas)
+    qtbot.addWidget(ground)
+    side = SidePanes(made.document, made.selection, made.viewpoint, LIGHT, ground)
+    ground.resize(1280, 640)
+    ground.show()
+    qtbot.waitExposed(ground)
+    QApplication.processEvents()
     return side, made
 
 
@@ -121,66 +130,116 @@ def test_return_on_a_shelf_opens_it(stock: PartsList, qtbot: QtBot) -> None:
 
 
 def test_selecting_brings_the_properties_and_nothing_brings_the_findings(
-    column: tuple[SideColumn, Desk],
+    column: tuple[SidePanes, Desk],
 ) -> None:
     side, made = column
     made.selection.set(["V1"])
-    assert side.stack.currentIndex() == PROPERTIES
+    assert side.is_in_front(PROPERTIES) and not side.is_in_front(FINDINGS)
     assert side.properties.heading.text() == "Tube V1"
     made.selection.clear()
-    assert side.stack.currentIndex() == FINDINGS
+    assert side.is_in_front(FINDINGS)
 
 
-def test_choosing_a_finding_stays_with_the_findings(column: tuple[SideColumn, Desk]) -> None:
+def test_choosing_a_finding_stays_with_the_findings(column: tuple[SidePanes, Desk]) -> None:
     side, made = column
     made.solve()
     view = side.findings.list
     place = view.visualRect(side.findings.model.index(0, 0)).center()
     QTest.mouseClick(view.viewport(), Qt.MouseButton.LeftButton, pos=place)
     assert made.selection.ids == {"V10"}
-    assert side.stack.currentIndex() == FINDINGS
+    assert side.is_in_front(FINDINGS)
 
 
-def test_a_pane_chosen_by_hand_stays(column: tuple[SideColumn, Desk]) -> None:
+def _title_click(side: SidePanes, key: str, number: int) -> None:
+    """Click a name in a pane's title line."""
+    tabs = side.panes[key].title.tabs
+    QTest.mouseClick(tabs, Qt.MouseButton.LeftButton, pos=tabs.tabRect(number).center())
+
+
+def test_a_pane_chosen_by_hand_stays(column: tuple[SidePanes, Desk]) -> None:
     side, made = column
-    place = side.tabs.tabRect(PROPERTIES).center()
-    QTest.mouseClick(side.tabs, Qt.MouseButton.LeftButton, pos=place)
+    _title_click(side, FINDINGS, 1)
     made.selection.set(["V1"])
     made.selection.clear()
-    assert side.stack.currentIndex() == PROPERTIES
+    assert side.is_in_front(PROPERTIES)
     assert side.properties.heading.text() == "The sheet"
     side.show_pane(ADD)
     made.selection.set(["V1"])
-    assert side.stack.currentIndex() == ADD, "adding parts is not interrupted"
+    assert side.is_in_front(ADD), "adding parts is not interrupted"
 
 
-def test_the_tab_counts_findings(column: tuple[SideColumn, Desk]) -> None:
+def test_properties_elsewhere_leave_the_findings_in_front(column: tuple[SidePanes, Desk]) -> None:
     side, made = column
-    assert side.tabs.tabText(FINDINGS) == "Findings"
+    side.panes[PROPERTIES].move_to(Qt.DockWidgetArea.LeftDockWidgetArea)
+    made.selection.set(["V1"])
+    assert side.is_in_front(FINDINGS) and side.is_in_front(PROPERTIES)
+    side.panes[PROPERTIES].close()
+    made.selection.clear()
+    made.selection.set(["V2"])
+    assert side.is_in_front(FINDINGS) and not side.is_open(PROPERTIES), "what was closed stays closed"
+
+
+def test_the_title_counts_findings(column: tuple[SidePanes, Desk], qtbot: QtBot) -> None:
+    side, made = column
+    tabs = side.panes[FINDINGS].title.tabs
     made.solve()
-    assert side.tabs.tabText(FINDINGS) == "Findings 4"
+    qtbot.waitUntil(lambda: tabs.tabText(0) == "Findings 4")
     made.solve(())
-    assert side.tabs.tabText(FINDINGS) == "Findings"
+    qtbot.waitUntil(lambda: tabs.tabText(0) == "Findings")
 
 
-def test_tabs_work_by_keyboard(column: tuple[SideColumn, Desk]) -> None:
+def test_tabs_work_by_keyboard(column: tuple[SidePanes, Desk]) -> None:
     side, _ = column
-    side.tabs.setFocus()
-    QTest.keyClick(side.tabs, Qt.Key.Key_Right)
-    assert side.stack.currentIndex() == PROPERTIES
+    first = side.panes[FINDINGS].title.tabs
+    assert [first.tabText(number) for number in range(first.count())] == [
+        "Findings",
+        "Properties",
+        "Add parts",
+    ]
+    first.setFocus()
+    QTest.keyClick(first, Qt.Key.Key_Right)
+    assert side.is_in_front(PROPERTIES)
+    second = QApplication.focusWidget()
+    assert second is side.panes[PROPERTIES].title.tabs
+    QTest.keyClick(second, Qt.Key.Key_Right)
+    assert side.is_in_front(ADD)
     side.tables.tabs.setFocus()
     QTest.keyClick(side.tables.tabs, Qt.Key.Key_Right)
     assert side.tables.stack.currentIndex() == 1
 
 
-def test_leaves_the_drawing_its_room(column: tuple[SideColumn, Desk]) -> None:
+def test_leaves_the_drawing_its_room(column: tuple[SidePanes, Desk]) -> None:
     side, _ = column
-    assert side.sizeHint().width() <= 0.4 * 1280
-    assert side.minimumSizeHint().width() <= 400
-    assert side.width() == 400
+    assert side.ground.room.right() <= 0.4 * 1280
+    assert min(pane.width() for pane in side.panes.values() if pane.is_in_front) >= LEAST_WIDTH
+    side.ground.resize(900, 600)
+    QApplication.processEvents()
+    assert side.ground.room.right() <= 0.4 * 900
 
 
-def test_opening_another_sheet_shows_it(column: tuple[SideColumn, Desk]) -> None:
+def test_tabs_that_nobody_sees_take_no_keyboard(column: tuple[SidePanes, Desk], qtbot: QtBot) -> None:
+    side, _ = column
+    hidden = side.ground.findChildren(QTabBar, options=Qt.FindChildOption.FindDirectChildrenOnly)
+    assert hidden and all(bar.height() == 0 for bar in hidden)
+    qtbot.waitUntil(lambda: all(bar.focusPolicy() == Qt.FocusPolicy.NoFocus for bar in hidden))
+
+
+def test_tables_show_their_own_tabs_in_the_title_while_they_stand_alone(
+    column: tuple[SidePanes, Desk], qtbot: QtBot
+) -> None:
+    side, _ = column
+    pane = side.panes[TABLES]
+    assert side.tables.tabs.parentWidget() is pane.title and not pane.title.tabs.isVisible()
+    pane.join(side.panes[FINDINGS])
+    qtbot.waitUntil(lambda: pane.title.tabs.isVisible())
+    assert side.tables.tabs.parentWidget() is side.tables and side.tables.tabs.isVisible()
+    assert pane.title.tabs.count() == 4
+    pane.move_to(Qt.DockWidgetArea.BottomDockWidgetArea)
+    qtbot.waitUntil(lambda: side.tables.tabs.parentWidget() is pane.title)
+    assert side.tables.tabs.isVisible()
+
+
+def test_opening_another_sheet_shows_it(column: tuple[SidePanes, Desk]) -> None:
     side, made = column
     made.solve()
     made.document.open(Sheet(title="Other", parts=SHEET.parts[:2]))
@@ -189,11 +248,11 @@ def test_opening_another_sheet_shows_it(column: tuple[SideColumn, Desk]) -> None
     assert side.tables.views[0].proxy.rowCount() == 1
 
 
-def test_theme_can_change(column: tuple[SideColumn, Desk]) -> None:
+def test_theme_can_change(column: tuple[SidePanes, Desk]) -> None:
     side, _ = column
-    before = side.grab().toImage()
+    before = side.ground.grab().toImage()
     side.set_theme(DARK)
-    assert side.grab().toImage() != before
+    assert side.ground.grab().toImage() != before
 
 
 def test_a_dragged_offer_carries_no_picture_of_its_row(

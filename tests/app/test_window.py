@@ -10,7 +10,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMessageBox
 
 from app.dialogs import Dialogs
-from app.panes.side import LEAST_WIDTH
+from app.panes.pane import LEAST_WIDTH
 from app.session import DISCARD
 from app.theme import DARK
 from core import edits
@@ -48,19 +48,8 @@ def test_the_canvas_keeps_its_share(open_window, size: tuple[int, int]) -> None:
     QApplication.processEvents()
     assert window.width() == size[0]
     assert window.view.width() >= 0.6 * window.width()
-    assert window.side.width() >= LEAST_WIDTH
-
-
-def test_a_split_of_the_users_own_comes_back(open_window) -> None:
-    window = open_window(FIRST)
-    window.resize(760, 600)
-    QApplication.processEvents()
-    usual = window.splitter.sizes()
-    wanted = [usual[0] - 50, usual[1] + 50]
-    window.splitter.setSizes(wanted)
-    window.close()
-    again = open_window(FIRST)
-    assert again.splitter.sizes() == wanted
+    panes = [pane for pane in window.side.panes.values() if pane.is_in_front]
+    assert len(panes) == 2 and min(pane.width() for pane in panes) >= LEAST_WIDTH
 
 
 def test_an_empty_title_reads_untitled(open_window) -> None:

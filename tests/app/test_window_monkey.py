@@ -33,7 +33,7 @@ class WindowMonkey:
         window = self.window
         if self.random.random() < 0.55:
             return window.view.viewport()
-        places = [window.strip, window.side, window.view.add_field]
+        places = [window.strip, *window.side.panes.values(), window.view.add_field]
         children = [
             child
             for place in places
