@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QMouseEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QDockWidget, QHBoxLayout, QMenu, QSizePolicy, QTabBar, QVBoxLayout, QWidget
+from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QDockWidget, QHBoxLayout, QMenu, QTabBar, QVBoxLayout, QWidget
 
 from app.actions import SEPARATOR, Entry, fill
 from app.guard import guarded

@@ -10,9 +10,9 @@ from PySide6.QtTest import QAbstractItemModelTester, QTest
 from PySide6.QtWidgets import QApplication, QTabBar, QWidget
 from pytestqt.qtbot import QtBot
 
-from app.panes.parts_list import MIME_TYPE, PartsList, StockModel
 from app.panes.ground import Ground
 from app.panes.pane import LEAST_WIDTH
+from app.panes.parts_list import MIME_TYPE, PartsList, StockModel
 from app.panes.side import ADD, FINDINGS, PROPERTIES, TABLES, SidePanes
 from app.panes.stock import shelves
 from app.theme import DARK, LIGHT, stylesheet
@@ -231,7 +231,7 @@ def test_tables_show_their_own_tabs_in_the_title_while_they_stand_alone(
     pane = side.panes[TABLES]
     assert side.tables.tabs.parentWidget() is pane.title and not pane.title.tabs.isVisible()
     pane.join(side.panes[FINDINGS])
-    qtbot.waitUntil(lambda: pane.title.tabs.isVisible())
+    qtbot.waitUntil(pane.title.tabs.isVisible)
     assert side.tables.tabs.parentWidget() is side.tables and side.tables.tabs.isVisible()
     assert pane.title.tabs.count() == 4
     pane.move_to(Qt.DockWidgetArea.BottomDockWidgetArea)
