@@ -59,6 +59,11 @@ class Board:
         self._bodies.put(part_id, (body,))
         self._labels.put(part_id, (label,))
 
+    def place_words(self, part_id: str, rect: Rect) -> None:
+        """Put a note: words that wires go round as they do round labels."""
+        self._bodies.drop(part_id)
+        self._labels.put(part_id, (rect,))
+
     def remove_part(self, part_id: str) -> None:
         """Take a part away."""
         self._bodies.drop(part_id)

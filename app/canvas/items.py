@@ -18,6 +18,7 @@ from app.theme import Theme
 from core.catalogue import Catalogue
 from core.sheet import Tube, Wire
 
+FRAME_LAYER = -1.0  # beneath everything
 PART_LAYER, WIRE_LAYER, DOT_LAYER, PREVIEW_LAYER = 0.0, 1.0, 2.0, 10.0
 TEXT_PX = 11.0
 _TEXT_FROM = 0.6  # screen pixels per unit below which wires carry no text
@@ -50,7 +51,7 @@ class PartItem(QGraphicsItem):
         self.is_selected = False
         self._far: symbols.FarTube | None = None  # kept, as hundreds may be painted at once
         self._bounds = QRectF()
-        self.setZValue(PART_LAYER)
+        self.setZValue(FRAME_LAYER if place.part.kind == "frame" else PART_LAYER)
         self.show_place(place, catalogue)
 
     @property

@@ -200,13 +200,16 @@ class Layout:
 
     def _put(self, place: Place) -> None:
         self.places[place.part.id] = place
-        self.board.place(place.part.id, place.body, place.label)
+        if place.part.kind == "note":
+            self.board.place_words(place.part.id, place.body)
+        elif place.part.kind != "frame":
+            self.board.place(place.part.id, place.body, place.label)
 
     def _covered(self, part_ids: Iterable[str]) -> set[str]:
         """Wires of other parts that run through the bodies of these parts."""
         covered: set[str] = set()
         for part_id in part_ids:
-            if part_id in self.places:
+            if part_id in self.places and self.places[part_id].part.kind != "frame":
                 covered |= self.board.through(grown(self.places[part_id].body, -1.0)) - self.wires_on(
                     (part_id,)
                 )

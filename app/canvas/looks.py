@@ -10,13 +10,13 @@ from app.canvas.look import PartLook, State
 from core.catalogue import Catalogue
 from core.overloads import is_blown, is_overloaded, is_too_hot
 from core.results import Assessment, BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
-from core.sheet import AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
+from core.sheet import REMARK_KINDS, AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
 from core.units import THIN_SPACE, format_number, format_percent
 
 _AGREE = 0.01  # sections whose volts differ by less than this share are shown as one
 _GAP = "  "
 _STALE = PartLook(state="stale")
-SILENT = frozenset({"chassis", "joint", "elevation"})
+SILENT = frozenset({"chassis", "joint", "elevation", *REMARK_KINDS})
 
 
 def volts_text(volts: float) -> str:

@@ -12,15 +12,23 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QBrush, QPainter, QPainterPath, QPen
 
 from app.canvas.look import PartLook
-from app.canvas.symbols import passives, supplies
+from app.canvas.symbols import passives, remarks, supplies
 from app.canvas.symbols.drawing import Drawing, paint_drawing, paint_shape
-from app.canvas.symbols.geometry import Box, Terminal, stray_terminal, turn_box, turn_terminal
+from app.canvas.symbols.geometry import (
+    Box,
+    Terminal,
+    flip_box,
+    flip_terminal,
+    stray_terminal,
+    turn_box,
+    turn_terminal,
+)
 from app.canvas.symbols.glow import glow
 from app.canvas.symbols.labels import SHOW_FROM, Label, label_of, paint_label, paint_mark, place_label
 from app.canvas.symbols.rating import TypeSource, rating_text
 from app.canvas.symbols.socket import outline, paint_socket, socket_body, socket_of, tube_terminals
 from app.theme import Theme
-from core.sheet import AnyPart, Lamp, Tube
+from core.sheet import REMARK_KINDS, AnyPart, Frame, Lamp, Note, Tube
 from core.terminals import terminal_names
 
 __all__ = [
@@ -81,7 +89,10 @@ def terminals(part: AnyPart, catalogue: TypeSource) -> tuple[Terminal, ...]:
     """
     if isinstance(part, Tube):
         return tube_terminals(part, catalogue.tube(part.type))
-    return tuple(turn_terminal(end, part.turn) for end in _drawing(part).terminals)
+    if part.kind in REMARK_KINDS:
+        return ()
+    ends = _drawing(part).terminals
+    return tuple(turn_terminal(flip_terminal(end) if part.mirror else end, part.turn) for end in ends)
 
 
 def terminal(part: AnyPart, catalogue: TypeSource, name: str) -> Terminal:
@@ -99,11 +110,21 @@ def body(part: AnyPart, catalogue: TypeSource) -> Box:
     """The box around the symbol, pin numbers and leads included, without its label."""
     if isinstance(part, Tube):
         return turn_box(socket_body(socket_of(catalogue.tube(part.type))), part.turn)
-    return turn_box(_drawing(part).body, part.turn)
+    if isinstance(part, Note):
+        return remarks.note_body(part)
+    if isinstance(part, Frame):
+        return remarks.frame_body(part)
+    box = _drawing(part).body
+    return turn_box(flip_box(box) if part.mirror else box, part.turn)
 
 
 def label_box(part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme) -> Box:
-    """The box of the label lines. Needs a QGuiApplication, as it measures text."""
+    """The box of the label lines; empty for a note or frame, which says itself what it has to say.
+
+    Needs a QGuiApplication, as it measures text.
+    """
+    if part.kind in REMARK_KINDS:
+        return Box(0.0, 0.0, 0.0, 0.0)
     return _label(part, catalogue, look, theme)[1]
 
 
@@ -121,11 +142,15 @@ def paint_part(
     ``scale`` is in screen pixels per unit; the less there are, the less detail is painted.
     """
     painter.save()
-    if isinstance(part, Tube):
+    if isinstance(part, Note):
+        remarks.paint_note(painter, part, theme, scale)
+    elif isinstance(part, Frame):
+        remarks.paint_frame(painter, part, theme, scale)
+    elif isinstance(part, Tube):
         _paint_tube(painter, part, catalogue, look, theme, scale)
     else:
         _paint_other(painter, part, look, theme, scale)
-    if scale >= SHOW_FROM:
+    if scale >= SHOW_FROM and part.kind not in REMARK_KINDS:
         label, box, align = _label(part, catalogue, look, theme)
         paint_label(painter, label, box, align, theme)
     painter.restore()
@@ -166,9 +191,9 @@ def paint_far(painter: QPainter, far: FarTube) -> None:
 def _paint_other(painter: QPainter, part: AnyPart, look: PartLook, theme: Theme, scale: float) -> None:
     drawing = _drawing(part, look)
     if scale < DETAIL_FROM:
-        paint_shape(painter, drawing, part.turn, theme)
+        paint_shape(painter, drawing, part.turn, theme, part.mirror)
         return
-    paint_drawing(painter, drawing, part.turn, theme, letters=scale >= _LETTERS_FROM)
+    paint_drawing(painter, drawing, part.turn, theme, letters=scale >= _LETTERS_FROM, mirror=part.mirror)
     if isinstance(part, Lamp):
         pen = QPen(theme.pen("ink", theme.heavy_width))
         pen.setColor(glow(max(look.kelvin.values(), default=0.0), theme))

@@ -140,11 +140,14 @@ def draw_text(
     return width
 
 
-def paint_drawing(painter: QPainter, drawing: Drawing, turn: int, theme: Theme, letters: bool) -> None:
-    """Paint a drawing turned about the origin; its texts stay upright and need ``letters``."""
-    if turn:
+def paint_drawing(
+    painter: QPainter, drawing: Drawing, turn: int, theme: Theme, letters: bool, mirror: bool = False
+) -> None:
+    """Paint a drawing, flipped if need be and turned about the origin; its texts stay upright and need ``letters``."""
+    if turn or mirror:
         painter.save()
         painter.rotate(turn)
+        painter.scale(-1.0 if mirror else 1.0, 1.0)
     painter.fillPath(drawing.ground, theme.brush("surface"))
     if not drawing.solid.isEmpty():
         painter.fillPath(drawing.solid, theme.brush("ink"))
@@ -154,18 +157,19 @@ def paint_drawing(painter: QPainter, drawing: Drawing, turn: int, theme: Theme, 
     if not drawing.thin.isEmpty():
         painter.setPen(theme.pen("ink", 1.0, (3.0, 2.5)))
         painter.drawPath(drawing.thin)
-    if turn:
+    if turn or mirror:
         painter.restore()
     if letters:
         for text in drawing.texts:
-            at = turn_point(text.x, text.y, turn)
+            at = turn_point(-text.x if mirror else text.x, text.y, turn)
             draw_text(painter, theme, at, text.text, text.px, role=text.role, bold=text.bold)
 
 
-def paint_shape(painter: QPainter, drawing: Drawing, turn: int, theme: Theme) -> None:
+def paint_shape(painter: QPainter, drawing: Drawing, turn: int, theme: Theme, mirror: bool = False) -> None:
     """Paint only the filled outline, for a part too small to read."""
     painter.save()
     painter.rotate(turn)
+    painter.scale(-1.0 if mirror else 1.0, 1.0)
     painter.setPen(theme.pen("ink", theme.heavy_width))
     painter.setBrush(theme.brush("surface"))
     painter.drawPath(drawing.shape)

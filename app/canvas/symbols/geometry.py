@@ -74,6 +74,18 @@ def turn_terminal(terminal: Terminal, turn: int) -> Terminal:
     return Terminal(terminal.name, x + 0.0, y + 0.0, dx + 0.0, dy + 0.0, terminal.heater)
 
 
+def flip_terminal(terminal: Terminal) -> Terminal:
+    """A terminal flipped left to right with its symbol."""
+    return Terminal(
+        terminal.name, 0.0 - terminal.x, terminal.y, 0.0 - terminal.dx, terminal.dy, terminal.heater
+    )
+
+
+def flip_box(box: Box) -> Box:
+    """A box flipped left to right."""
+    return Box(0.0 - box.right, box.top, 0.0 - box.left, box.bottom)
+
+
 def stray_terminal(name: str, around: Box) -> Terminal:
     """A place on the left edge of a box for a terminal that the symbol does not have."""
     middle = (around.top + around.bottom) / 2

@@ -9,6 +9,8 @@ from core import sheet
 from core.catalogue.types import TubeType
 from core.units import THIN_SPACE, Dimension, format_quantity
 
+_LONGEST_NOTE = 40
+
 
 class TypeSource(Protocol):
     """What a symbol asks of the catalogue."""
@@ -100,6 +102,16 @@ def _elevation(part: sheet.Elevation) -> str:
     return _plain(part.volts, Dimension.VOLTS)
 
 
+def _note(part: sheet.Note) -> str:
+    """The beginning of its words."""
+    line = " ".join(part.text.split())
+    return line if len(line) <= _LONGEST_NOTE else f"{line[:_LONGEST_NOTE].rstrip()}…"
+
+
+def _frame(part: sheet.Frame) -> str:
+    return part.title
+
+
 _RATINGS: dict[str, Callable[..., str]] = {
     "tube": _tube,
     "lamp": _lamp,
@@ -115,6 +127,8 @@ _RATINGS: dict[str, Callable[..., str]] = {
     "capacitor": _capacitor,
     "balance": _balance,
     "elevation": _elevation,
+    "note": _note,
+    "frame": _frame,
 }
 
 
