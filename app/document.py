@@ -71,7 +71,7 @@ class Document(QObject):
         if not change.is_empty:
             problems = find_problems(after)
             if problems:
-                message = spoken(problems[0].message)
+                message = spoken(problems[0].said)
                 raise EditError(f"{message[:1].upper()}{message[1:]}.")
             self.undo_stack.push(SheetCommand(self, text, before, after, merge_key))
         return change

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from core.errors import HeaterloomError
+from core.sentences import sentence
 
 
 class WriteError(HeaterloomError):
@@ -41,21 +42,27 @@ def write_atomically(path: Path, data: bytes) -> None:
         _replace(target, data)
     except PermissionError as error:
         raise WriteError(
-            f"{target.parent} does not allow writing. Save under another name or folder."
+            sentence(
+                "{folder} does not allow writing. Save under another name or folder.", folder=target.parent
+            )
         ) from error
     except FileNotFoundError as error:
-        raise WriteError(f"The folder {target.parent} does not exist. Save into another folder.") from error
-    except OSError as error:
-        reason = error.strerror or str(error)
         raise WriteError(
-            f"{target.name} could not be written: {reason}. The old file is untouched."
+            sentence("The folder {folder} does not exist. Save into another folder.", folder=target.parent)
+        ) from error
+    except OSError as error:
+        reason = error.strerror or (error.args[0] if error.args else "")
+        raise WriteError(
+            sentence(
+                "{name} could not be written: {why}. The old file is untouched.", name=target.name, why=reason
+            )
         ) from error
 
 
 def _replace(target: Path, data: bytes) -> None:
     mode = target.stat().st_mode & 0o7777 if target.exists() else 0o666 & ~_umask()
     if target.exists() and not os.access(target, os.W_OK):
-        raise OSError(f"{target.name} is write-protected")
+        raise OSError(sentence("{name} is write-protected", name=target.name))
     handle, name = tempfile.mkstemp(prefix=f".{target.name}.tmp-", dir=target.parent)
     temporary = Path(name)
     try:
@@ -65,7 +72,7 @@ def _replace(target: Path, data: bytes) -> None:
             os.fsync(stream.fileno())
         temporary.chmod(mode)
         if temporary.read_bytes() != data:
-            raise OSError("what was written does not read back the same")
+            raise OSError(sentence("what was written does not read back the same"))
         temporary.replace(target)
     except BaseException:
         with contextlib.suppress(OSError):

@@ -146,4 +146,4 @@ class Session(QObject):
 
 def _said(error: HeaterloomError) -> str:
     """What an error says to someone who does not look into the file: of a newer version no place in it."""
-    return spoken(error.problems[0].message) if isinstance(error, NewerVersionError) else told(error)
+    return spoken(error.problems[0].said) if isinstance(error, NewerVersionError) else told(error)

@@ -9,6 +9,7 @@ from app.places import data_folder
 from core.catalogue import Catalogue, load_builtin, load_user
 from core.errors import HeaterloomError, Problem
 from core.samples import sample_bytes, sample_names
+from core.sentences import sentence
 from core.sheet import Sheet
 from core.storage import load
 
@@ -47,17 +48,33 @@ def read_file(path: Path) -> bytes:
     """The bytes of a file, with a plain sentence where that fails."""
     try:
         if path.stat().st_size > MAX_BYTES:
-            raise SourceError(f"{path} is larger than {MAX_BYTES // 1_000_000} MB, which no sheet is.")
+            raise SourceError(
+                sentence(
+                    "{path} is larger than {most} MB, which no sheet is.",
+                    path=path,
+                    most=MAX_BYTES // 1_000_000,
+                )
+            )
         return path.read_bytes()
     except FileNotFoundError as error:
         samples = ", ".join(sample_names())
-        raise SourceError(f"There is no file {path}. The built-in sheets are: {samples}.") from error
+        raise SourceError(
+            sentence(
+                "There is no file {path}. The built-in sheets are: {samples}.", path=path, samples=samples
+            )
+        ) from error
     except IsADirectoryError as error:
-        raise SourceError(f"{path} is a folder; the name of a sheet file is expected.") from error
+        raise SourceError(
+            sentence("{path} is a folder; the name of a sheet file is expected.", path=path)
+        ) from error
     except PermissionError as error:
-        raise SourceError(f"{path} may not be read: its permissions do not allow it.") from error
+        raise SourceError(
+            sentence("{path} may not be read: its permissions do not allow it.", path=path)
+        ) from error
     except OSError as error:
-        raise SourceError(f"{path} cannot be read: {error.strerror or error}.") from error
+        raise SourceError(
+            sentence("{path} cannot be read: {why}.", path=path, why=error.strerror or error)
+        ) from error
 
 
 def load_catalogue(folder: Path | None = None) -> tuple[Catalogue, tuple[Problem, ...]]:

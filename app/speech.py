@@ -33,8 +33,8 @@ def told(error: HeaterloomError) -> str:
 
 def placed(problem: Problem) -> str:
     """A problem after the place it is at."""
-    message = spoken(problem.message)
-    return f"{problem.place}: {message}" if problem.place else message
+    place, message = spoken(problem.at), spoken(problem.said)
+    return f"{place}: {message}" if place else message
 
 
 def listed(items: Sequence[str]) -> str:

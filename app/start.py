@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QApplication
 
 from app.crash import Watch
@@ -41,7 +42,12 @@ def make_window(
     if problems:
         window.banner.show_message(
             "\n".join(
-                [window.tr("Your own tube types are not used until this is mended:"), *map(placed, problems)]
+                [
+                    QCoreApplication.translate(
+                        "MainWindow", "Your own tube types are not used until this is mended:"
+                    ),
+                    *map(placed, problems),
+                ]
             )
         )
     return window

@@ -14,7 +14,8 @@ import msgspec
 
 from core.catalogue.types import TubeType
 from core.errors import Problem
-from core.fields import field_label
+from core.fields import label_of
+from core.sentences import Sentence, Text, sentence
 from core.sheet import (
     AnyPart,
     DcSupply,
@@ -53,13 +54,17 @@ class Range(NamedTuple):
         inside = (self.low < value if self.above else self.low <= value) and value <= self.high
         return inside and not -SMALLEST < value < SMALLEST
 
-    def __str__(self) -> str:
+    @property
+    def words(self) -> Sentence:
+        """The limits as they stand after *must be*."""
+        low, high = f"{self.low:g}", f"{self.high:g}"
         if self.high < LARGEST:
-            low, high = f"{self.low:g}", f"{self.high:g}"
-            return f"above {low} and at most {high}" if self.above else f"from {low} to {high}"
+            return sentence(
+                "above {low} and at most {high}" if self.above else "from {low} to {high}", low=low, high=high
+            )
         if self.low == 0:
-            return "greater than 0" if self.above else "0 or greater"
-        return f"between {self.low:g} and {self.high:g}"
+            return sentence("greater than 0" if self.above else "0 or greater")
+        return sentence("between {low} and {high}", low=low, high=high)
 
 
 _ANY = Range()
@@ -98,10 +103,10 @@ def find_problems(sheet: Sheet) -> tuple[Problem, ...]:
 
 
 def _all_problems(sheet: Sheet) -> Iterator[Problem]:
-    yield from _text_problems(sheet.title, "title", "the title")
+    yield from _text_problems(sheet.title, "title", sentence("the title"))
     yield from _mains_problems(sheet.mains)
     if not RANGES["ambient_c"].admits(sheet.ambient_c):
-        yield _number_problem(sheet.ambient_c, "ambient_c", "ambient_c", "the sheet")
+        yield _number_problem(sheet.ambient_c, "ambient_c", "ambient_c", sentence("the sheet"))
     places: dict[str, str] = {}
     for index, part in enumerate(sheet.parts):
         place = f"parts[{index}]"
@@ -117,23 +122,29 @@ def _all_problems(sheet: Sheet) -> Iterator[Problem]:
 
 
 def _mains_problems(mains: Mains) -> Iterator[Problem]:
-    yield from _struct_problems(mains, "mains", "the sheet")
+    yield from _struct_problems(mains, "mains", sentence("the sheet"))
     if mains.low_pct > mains.high_pct:
-        yield Problem("mains.low_pct", "low mains must not lie above high mains")
+        yield Problem("mains.low_pct", sentence("low mains must not lie above high mains"))
 
 
 def _id_problems(given: str, place: str, places: dict[str, str]) -> Iterator[Problem]:
     if not is_id(given):
         yield Problem(
             f"{place}.id",
-            f"'{shown(given)}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1",
+            sentence(
+                "'{id}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1",
+                id=shown(given),
+            ),
         )
     if given in places:
-        yield Problem(f"{place}.id", f"the id {shown(given)} is already used by {places[given]}")
+        yield Problem(
+            f"{place}.id",
+            sentence("the id {id} is already used by {place}", id=shown(given), place=places[given]),
+        )
     places.setdefault(given, place)
 
 
-def _struct_problems(struct: msgspec.Struct, place: str, owner: str) -> Iterator[Problem]:
+def _struct_problems(struct: msgspec.Struct, place: str, owner: Text) -> Iterator[Problem]:
     """Numbers out of range and unusable text in one struct."""
     for name, key, limits in _checked_fields(type(struct)):
         value = getattr(struct, name)
@@ -145,7 +156,9 @@ def _struct_problems(struct: msgspec.Struct, place: str, owner: str) -> Iterator
         ):
             continue
         if limits is None:
-            yield from _text_problems(value, f"{place}.{key}", f"{key} of {owner}")
+            yield from _text_problems(
+                value, f"{place}.{key}", sentence("{label} of {owner}", label=key, owner=owner)
+            )
         else:
             yield _number_problem(value, f"{place}.{key}", name, owner)
 
@@ -165,26 +178,37 @@ def _checked_fields(struct: type[msgspec.Struct]) -> tuple[tuple[str, str, Range
     return tuple(checked)
 
 
-def _number_problem(value: float, place: str, name: str, owner: str) -> Problem:
-    label = f"{field_label(name)} of {owner}"
+def _number_problem(value: float, place: str, name: str, owner: Text) -> Problem:
+    label = sentence("{label} of {owner}", label=label_of(name), owner=owner)
     if isinstance(value, float) and not math.isfinite(value):
-        return Problem(place, f"{label} must be a finite number")
+        return Problem(place, sentence("{what} must be a finite number", what=label))
     if abs(value) > LARGEST:
-        return Problem(place, f"{label} is too large to be meant")
+        return Problem(place, sentence("{what} is too large to be meant", what=label))
     if value != 0 and abs(value) < SMALLEST:
-        return Problem(place, f"{label} is too small to be meant")
-    return Problem(place, f"{label} must be {RANGES.get(name, _ANY)}, not {value:g}")
+        return Problem(place, sentence("{what} is too small to be meant", what=label))
+    return Problem(
+        place,
+        sentence(
+            "{what} must be {range}, not {value}",
+            what=label,
+            range=RANGES.get(name, _ANY).words,
+            value=f"{value:g}",
+        ),
+    )
 
 
-def _position_problems(at: tuple[float, ...], place: str, owner: str) -> Iterator[Problem]:
+def _position_problems(at: tuple[float, ...], place: str, owner: Text) -> Iterator[Problem]:
     for index, value in enumerate(at):
         if not abs(value) <= FARTHEST:
-            yield Problem(f"{place}[{index}]", f"place of {owner} must be within ±{FARTHEST:g}")
+            yield Problem(
+                f"{place}[{index}]",
+                sentence("place of {owner} must be within ±{most}", owner=owner, most=f"{FARTHEST:g}"),
+            )
 
 
-def _text_problems(text: str, place: str, what: str) -> Iterator[Problem]:
+def _text_problems(text: str, place: str, what: Text) -> Iterator[Problem]:
     if not text.isascii() and any("\ud800" <= letter <= "\udfff" for letter in text):
-        yield Problem(place, f"{what} holds half of a character pair")
+        yield Problem(place, sentence("{what} holds half of a character pair", what=what))
 
 
 def _part_problems(part: AnyPart, place: str) -> Iterator[Problem]:
@@ -192,7 +216,9 @@ def _part_problems(part: AnyPart, place: str) -> Iterator[Problem]:
     if part.mirror and isinstance(part, Tube):
         yield Problem(
             f"{place}.mirror",
-            f"{part.id} cannot be mirrored: pins are counted as the socket is seen from below",
+            sentence(
+                "{id} cannot be mirrored: pins are counted as the socket is seen from below", id=part.id
+            ),
         )
     check = _CROSS_CHECKS.get(type(part))
     if check is not None:
@@ -201,30 +227,38 @@ def _part_problems(part: AnyPart, place: str) -> Iterator[Problem]:
 
 def _note_problems(note: Note, place: str) -> Iterator[Problem]:
     if len(note.text) > LONGEST_NOTE:
-        yield Problem(f"{place}.text", f"{note.id} is longer than {LONGEST_NOTE} characters")
+        yield Problem(
+            f"{place}.text",
+            sentence("{id} is longer than {most} characters", id=note.id, most=LONGEST_NOTE),
+        )
 
 
 def _lamp_problems(lamp: Lamp, place: str) -> Iterator[Problem]:
     if not lamp.type and (lamp.rated_v is None or lamp.rated_a is None):
-        yield Problem(place, f"{lamp.id} needs a type, or both rated_v and rated_a")
+        yield Problem(place, sentence("{id} needs a type, or both rated_v and rated_a", id=lamp.id))
 
 
 def _thermistor_problems(part: Thermistor, place: str) -> Iterator[Problem]:
     if not part.type and None in (part.r25_ohm, part.beta_k, part.dissipation_w_per_k):
-        yield Problem(place, f"{part.id} needs a type, or all of r25_ohm, beta_k and dissipation_w_per_k")
+        yield Problem(
+            place,
+            sentence("{id} needs a type, or all of r25_ohm, beta_k and dissipation_w_per_k", id=part.id),
+        )
 
 
 def _dc_supply_problems(supply: DcSupply, place: str) -> Iterator[Problem]:
     if supply.foldback_a is not None and supply.foldback_a > supply.limit_a:
         yield Problem(
-            f"{place}.foldback_a", f"foldback current of {supply.id} must not exceed its current limit"
+            f"{place}.foldback_a",
+            sentence("foldback current of {id} must not exceed its current limit", id=supply.id),
         )
 
 
 def _relay_problems(relay: Relay, place: str) -> Iterator[Problem]:
     if relay.pull_in_v is not None and relay.drop_out_v is not None and relay.drop_out_v > relay.pull_in_v:
         yield Problem(
-            f"{place}.drop_out_v", f"drop-out volts of {relay.id} must not exceed its pull-in volts"
+            f"{place}.drop_out_v",
+            sentence("drop-out volts of {id} must not exceed its pull-in volts", id=relay.id),
         )
 
 
@@ -239,33 +273,67 @@ _CROSS_CHECKS: Mapping[type[Part], Callable[[Any, str], Iterator[Problem]]] = {
 
 def _wire_problems(wire: Wire, place: str, parts: Mapping[str, AnyPart]) -> Iterator[Problem]:
     name = shown(wire.id)
-    yield from _end_problems(f"{name} starts", wire.start, f"{place}.from", parts)
-    yield from _end_problems(f"{name} ends", wire.end, f"{place}.to", parts)
+    yield from _end_problems(name, True, wire.start, f"{place}.from", parts)
+    yield from _end_problems(name, False, wire.end, f"{place}.to", parts)
     if wire.start == wire.end:
-        yield Problem(f"{place}.to", f"{name} starts and ends at the same terminal; it needs two")
+        yield Problem(
+            f"{place}.to", sentence("{id} starts and ends at the same terminal; it needs two", id=name)
+        )
     if wire.awg is not None and wire.area_mm2 is not None:
-        yield Problem(f"{place}.area_mm2", f"{name} has both awg and area_mm2; give one of them")
+        yield Problem(
+            f"{place}.area_mm2", sentence("{id} has both awg and area_mm2; give one of them", id=name)
+        )
     if len(wire.via) > MOST_CORNERS:
-        yield Problem(f"{place}.via", f"{name} has {len(wire.via)} corners; {MOST_CORNERS} are the most")
+        yield Problem(
+            f"{place}.via",
+            sentence(
+                "{id} has {count} corners; {most} are the most",
+                id=name,
+                count=len(wire.via),
+                most=MOST_CORNERS,
+            ),
+        )
     for index, corner in enumerate(wire.via):
-        yield from _position_problems(corner, f"{place}.via[{index}]", f"a corner of {name}")
+        yield from _position_problems(corner, f"{place}.via[{index}]", sentence("a corner of {id}", id=name))
 
 
-def _end_problems(opening: str, terminal: str, place: str, parts: Mapping[str, AnyPart]) -> Iterator[Problem]:
+def _end_problems(
+    wire: str, is_start: bool, terminal: str, place: str, parts: Mapping[str, AnyPart]
+) -> Iterator[Problem]:
     part_id, name = split_terminal(terminal)
     part = parts.get(part_id)
-    said = f"{opening} at {shown(terminal)}"
     if part is not None and has_terminal(part, name):
         return
+    said = sentence(
+        "{id} starts at {terminal}" if is_start else "{id} ends at {terminal}",
+        id=wire,
+        terminal=shown(terminal),
+    )
     if part is not None:
         names = terminal_names(part)
-        known = f"pins are numbered 1 to {LARGEST_PIN}" if names is None else f"it has {', '.join(names)}"
-        yield Problem(place, f"{said}, but {part_id} has no terminal '{shown(name)}'; {known}")
+        known = (
+            sentence("pins are numbered 1 to {most}", most=LARGEST_PIN)
+            if names is None
+            else sentence("it has {names}", names=", ".join(names))
+        )
+        yield Problem(
+            place,
+            sentence(
+                "{end}, but {id} has no terminal '{name}'; {known}",
+                end=said,
+                id=part_id,
+                name=shown(name),
+                known=known,
+            ),
+        )
     elif part_id:
-        yield Problem(place, f"{said}, but there is no part {shown(part_id)}")
+        yield Problem(place, sentence("{end}, but there is no part {id}", end=said, id=shown(part_id)))
     else:
         yield Problem(
-            place, f"{said}, which is no terminal: write part and terminal with a dot, such as V1.4"
+            place,
+            sentence(
+                "{end}, which is no terminal: write part and terminal with a dot, such as V1.4", end=said
+            ),
         )
 
 
@@ -276,9 +344,11 @@ def _types_problems(types: tuple[TubeType, ...]) -> Iterator[Problem]:
         name = shown(tube_type.designation)
         yield from _struct_problems(tube_type, place, name)
         if not tube_type.designation.strip():
-            yield Problem(f"{place}.designation", "a tube type needs a designation")
+            yield Problem(f"{place}.designation", sentence("a tube type needs a designation"))
         if tube_type.designation in seen:
-            yield Problem(f"{place}.designation", f"the tube type {name} stands here twice")
+            yield Problem(
+                f"{place}.designation", sentence("the tube type {type} stands here twice", type=name)
+            )
         seen.add(tube_type.designation)
         yield from _section_problems(tube_type, place)
 
@@ -286,12 +356,16 @@ def _types_problems(types: tuple[TubeType, ...]) -> Iterator[Problem]:
 def _section_problems(tube_type: TubeType, place: str) -> Iterator[Problem]:
     name = shown(tube_type.designation)
     if not tube_type.sections:
-        yield Problem(f"{place}.sections", f"{name} has no heater section")
+        yield Problem(f"{place}.sections", sentence("{type} has no heater section", type=name))
     for index, section in enumerate(tube_type.sections):
         here = f"{place}.sections[{index}]"
         yield from _struct_problems(section, here, name)
         if section.pins[0] == section.pins[1] or not all(map(is_pin, section.pins)):
             yield Problem(
                 f"{here}.pins",
-                f"a section of {name} needs two different pins from 1 to {LARGEST_PIN}",
+                sentence(
+                    "a section of {type} needs two different pins from 1 to {most}",
+                    type=name,
+                    most=LARGEST_PIN,
+                ),
             )

@@ -15,11 +15,21 @@ class HeaterloomError(Exception):
 class Problem:
     """One thing wrong with an input, at a named place such as ``parts[3].rated_v``."""
 
-    place: str
-    message: Text
+    at: Text
+    said: Text
+
+    @property
+    def place(self) -> str:
+        """The place in English."""
+        return str(self.at)
+
+    @property
+    def message(self) -> str:
+        """What is wrong, in English."""
+        return str(self.said)
 
     def __str__(self) -> str:
-        return f"{self.place}: {self.message}" if self.place else str(self.message)
+        return f"{self.at}: {self.said}" if self.at else self.message
 
 
 class InputError(HeaterloomError):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.dimension import Dimension
+from core.sentences import Sentence, Text, sentence
 
 _BY_DIMENSION: dict[Dimension, tuple[str, ...]] = {
     Dimension.VOLTS: (
@@ -61,67 +62,72 @@ FIELD_DIMENSIONS: dict[str, Dimension] = {
     name: dimension for dimension, names in _BY_DIMENSION.items() for name in names
 }
 
-FIELD_LABELS: dict[str, str] = {
-    "rated_v": "rated volts",
-    "rated_a": "rated amperes",
-    "rated_w": "rated watts",
-    "rated_mains_v": "rated mains volts",
-    "cathode_v": "cathode volts above chassis",
-    "cold_ratio": "hot to cold ratio",
-    "warmup_s": "warm-up time",
-    "regulation_pct": "regulation",
-    "centre_tap": "centre tap",
-    "set_v": "set volts",
-    "limit_a": "current limit",
-    "overload": "in overload",
-    "trip_s": "time to cut-out",
-    "retry_s": "time to retry",
-    "min_load_a": "minimum load",
-    "foldback_a": "foldback current",
-    "emf_v": "EMF",
-    "internal_ohm": "internal resistance",
-    "diode_v": "volts across a diode",
-    "reservoir_f": "reservoir",
-    "regulator_v": "regulated volts",
-    "dropout_v": "dropout",
-    "ohm": "resistance",
-    "tolerance_pct": "tolerance",
-    "r25_ohm": "resistance at 25 °C",
-    "beta_k": "beta",
-    "dissipation_w_per_k": "dissipation factor",
-    "tau_s": "time constant",
-    "max_a": "largest current",
-    "coil_v": "coil volts",
-    "coil_ohm": "coil resistance",
-    "pull_in_v": "pull-in volts",
-    "drop_out_v": "drop-out volts",
-    "cold_ohm": "cold resistance",
-    "melting_i2t_a2s": "melting I²t",
-    "farad": "capacitance",
-    "forward_v": "forward volts",
-    "wiper": "wiper position",
-    "volts": "volts above chassis",
-    "source_ohm": "source resistance",
-    "awg": "wire gauge",
-    "area_mm2": "wire area",
-    "length_m": "length",
-    "nominal_v": "nominal mains volts",
-    "low_pct": "low mains",
-    "high_pct": "high mains",
-    "hz": "mains frequency",
-    "ambient_c": "ambient temperature",
-    "at": "place on the sheet",
-    "mirror": "mirrored",
-    "width": "width on the sheet",
-    "height": "height on the sheet",
+FIELD_LABELS: dict[str, Sentence] = {
+    "rated_v": sentence("rated volts"),
+    "rated_a": sentence("rated amperes"),
+    "rated_w": sentence("rated watts"),
+    "rated_mains_v": sentence("rated mains volts"),
+    "cathode_v": sentence("cathode volts above chassis"),
+    "cold_ratio": sentence("hot to cold ratio"),
+    "warmup_s": sentence("warm-up time"),
+    "regulation_pct": sentence("regulation"),
+    "centre_tap": sentence("centre tap"),
+    "set_v": sentence("set volts"),
+    "limit_a": sentence("current limit"),
+    "overload": sentence("in overload"),
+    "trip_s": sentence("time to cut-out"),
+    "retry_s": sentence("time to retry"),
+    "min_load_a": sentence("minimum load"),
+    "foldback_a": sentence("foldback current"),
+    "emf_v": sentence("EMF"),
+    "internal_ohm": sentence("internal resistance"),
+    "diode_v": sentence("volts across a diode"),
+    "reservoir_f": sentence("reservoir"),
+    "regulator_v": sentence("regulated volts"),
+    "dropout_v": sentence("dropout"),
+    "ohm": sentence("resistance"),
+    "tolerance_pct": sentence("tolerance"),
+    "r25_ohm": sentence("resistance at 25 °C"),
+    "beta_k": sentence("beta"),
+    "dissipation_w_per_k": sentence("dissipation factor"),
+    "tau_s": sentence("time constant"),
+    "max_a": sentence("largest current"),
+    "coil_v": sentence("coil volts"),
+    "coil_ohm": sentence("coil resistance"),
+    "pull_in_v": sentence("pull-in volts"),
+    "drop_out_v": sentence("drop-out volts"),
+    "cold_ohm": sentence("cold resistance"),
+    "melting_i2t_a2s": sentence("melting I²t"),
+    "farad": sentence("capacitance"),
+    "forward_v": sentence("forward volts"),
+    "wiper": sentence("wiper position"),
+    "volts": sentence("volts above chassis"),
+    "source_ohm": sentence("source resistance"),
+    "awg": sentence("wire gauge"),
+    "area_mm2": sentence("wire area"),
+    "length_m": sentence("length"),
+    "nominal_v": sentence("nominal mains volts"),
+    "low_pct": sentence("low mains"),
+    "high_pct": sentence("high mains"),
+    "hz": sentence("mains frequency"),
+    "ambient_c": sentence("ambient temperature"),
+    "at": sentence("place on the sheet"),
+    "mirror": sentence("mirrored"),
+    "width": sentence("width on the sheet"),
+    "height": sentence("height on the sheet"),
 }
 
 _UNIT_ENDINGS = frozenset(("v", "a", "w", "ohm", "f", "m", "mm2", "s", "hz", "c", "k", "pct", "a2s"))
 
 
-def field_label(name: str) -> str:
-    """A field's label on screen; a field without one of its own is its name without the unit."""
+def label_of(name: str) -> Text:
+    """A field's label; a field without one of its own is its name without the unit."""
     if name in FIELD_LABELS:
         return FIELD_LABELS[name]
     words = name.split("_")
     return " ".join(words[:-1] if len(words) > 1 and words[-1] in _UNIT_ENDINGS else words)
+
+
+def field_label(name: str) -> str:
+    """A field's label in English."""
+    return str(label_of(name))

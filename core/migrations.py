@@ -10,6 +10,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from core.errors import Problem, SheetError
+from core.sentences import sentence
 from core.sheet import VERSION
 
 Tree = dict[str, Any]
@@ -27,11 +28,13 @@ def migrate(
     """
     for step in range(version, target):
         if step not in migrations:
-            raise SheetError((Problem("version", f"version {step} of the sheet file is not known"),))
+            raise SheetError(
+                (Problem("version", sentence("version {step} of the sheet file is not known", step=step)),)
+            )
         try:
             tree = {**migrations[step](tree), "version": step + 1}
         except (LookupError, TypeError, ValueError, AttributeError) as error:
             raise SheetError(
-                (Problem("", f"This is no sheet of version {step}, though it says so"),)
+                (Problem("", sentence("This is no sheet of version {step}, though it says so", step=step)),)
             ) from error
     return tree

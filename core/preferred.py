@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import Literal
 
 from core.errors import QuantityError
+from core.sentences import sentence
 
 SeriesName = Literal["E3", "E6", "E12", "E24", "E48", "E96", "E192"]
 Side = Literal["any", "up", "down"]
@@ -46,14 +47,14 @@ def nearest(value: float, series: SeriesName = "E24", side: Side = "any") -> flo
     Raises QuantityError for values that are not above zero.
     """
     if not (1 / _LARGEST < value < _LARGEST):
-        raise QuantityError("Preferred values exist only for numbers above zero, such as 47.")
+        raise QuantityError(sentence("Preferred values exist only for numbers above zero, such as 47."))
     for below, above in pairwise(_around(value, series)):
         if math.isclose(value, below, rel_tol=_SAME_VALUE):
             return below
         if below < value < above and not math.isclose(value, above, rel_tol=_SAME_VALUE):
             upward = side == "up" or (side == "any" and above - value < value - below)
             return above if upward else below
-    raise QuantityError(f"No preferred value is near {value}.")
+    raise QuantityError(sentence("No preferred value is near {value}.", value=value))
 
 
 def _around(value: float, series: SeriesName) -> list[float]:
@@ -69,5 +70,5 @@ def next_wattage(watts: float) -> float | None:
     Raises QuantityError for a negative power and for what is not a number.
     """
     if not watts >= 0:
-        raise QuantityError("A power in watts is expected, zero or more, such as 2.5.")
+        raise QuantityError(sentence("A power in watts is expected, zero or more, such as 2.5."))
     return next((rating for rating in WATTAGES if watts <= rating * (1 + _SAME_VALUE)), None)

@@ -17,6 +17,7 @@ import msgspec
 from core.checks import find_problems
 from core.errors import NewerVersionError, Problem, SheetError
 from core.migrations import MIGRATIONS, Migration, Tree, migrate
+from core.sentences import Sentence, Text, sentence
 from core.sheet import FORMAT, VERSION, Sheet
 from core.structure import find_structure_problems
 from core.wording import shown
@@ -34,7 +35,7 @@ def load(data: bytes, name: str = "", *, migrations: Mapping[int, Migration] = M
     Raises NewerVersionError for a file of a newer version, and SheetError with every problem found for
     anything else that cannot be used.
     """
-    title = f"'{name}'" if name else "The file"
+    title: Text = f"'{name}'" if name else sentence("The file")
     tree = _envelope(_parse(data, title), title)
     version = tree["version"]
     tree = migrate(tree, version, migrations)
@@ -49,10 +50,16 @@ def load(data: bytes, name: str = "", *, migrations: Mapping[int, Migration] = M
     return sheet
 
 
-def _parse(data: bytes, title: str) -> Any:
+def _parse(data: bytes, title: Text) -> Any:
     """Decode JSON; refuses what is no text, no JSON, too large, or says a key twice."""
     if len(data) > LARGEST_FILE:
-        raise _unusable(f"{title} is larger than {LARGEST_FILE // 1_000_000} MB and is not read")
+        raise _unusable(
+            sentence(
+                "{title} is larger than {most} MB and is not read",
+                title=title,
+                most=LARGEST_FILE // 1_000_000,
+            )
+        )
     doubled: list[tuple[Any, str]] = []
 
     def build(pairs: list[tuple[str, Any]]) -> Tree:
@@ -66,13 +73,15 @@ def _parse(data: bytes, title: str) -> Any:
         text = data.removeprefix(_BOM).decode()
         tree = json.loads(text, object_pairs_hook=build)
     except UnicodeDecodeError as error:
-        raise _unusable(f"{title} is not text in UTF-8 (byte {error.start})") from error
+        raise _unusable(
+            sentence("{title} is not text in UTF-8 (byte {at})", title=title, at=error.start)
+        ) from error
     except json.JSONDecodeError as error:
         raise _malformed(error, title) from error
     except RecursionError as error:
-        raise _unusable(f"{title} is nested too deeply to be a sheet") from error
+        raise _unusable(sentence("{title} is nested too deeply to be a sheet", title=title)) from error
     except ValueError as error:
-        raise _unusable(f"{title} holds a number with too many digits") from error
+        raise _unusable(sentence("{title} holds a number with too many digits", title=title)) from error
     if doubled:
         raise SheetError(tuple(_doubled_problems(tree, doubled)))
     if _HALF_PAIR.search(text):
@@ -80,29 +89,33 @@ def _parse(data: bytes, title: str) -> Any:
     return tree
 
 
-def _unusable(message: str, place: str = "") -> SheetError:
+def _unusable(message: Sentence, place: Text = "") -> SheetError:
     return SheetError((Problem(place, message),))
 
 
-def _malformed(error: json.JSONDecodeError, title: str) -> SheetError:
-    place = f"line {error.lineno}, column {error.colno}"
+def _malformed(error: json.JSONDecodeError, title: Text) -> SheetError:
+    place = sentence("line {line}, column {column}", line=error.lineno, column=error.colno)
     if not error.doc.strip():
-        return _unusable(f"{title} is empty")
+        return _unusable(sentence("{title} is empty", title=title))
     if error.pos >= len(error.doc.rstrip()) or error.msg.startswith("Unterminated string"):
-        return _unusable(f"{title} breaks off here; it is not complete", place)
-    return _unusable(f"{title} is not a sheet: this is not JSON ({error.msg})", place)
+        return _unusable(sentence("{title} breaks off here; it is not complete", title=title), place)
+    return _unusable(
+        sentence("{title} is not a sheet: this is not JSON ({why})", title=title, why=error.msg), place
+    )
 
 
 def _doubled_problems(tree: Any, doubled: list[tuple[Any, str]]) -> Iterator[Problem]:
     places = {id(value): place for place, value in _walk(tree) if isinstance(value, dict)}
     for node, key in doubled:
         place = places.get(id(node), "")
-        yield Problem(f"{place}.{shown(key)}".lstrip("."), f"the key '{shown(key)}' stands here twice")
+        yield Problem(
+            f"{place}.{shown(key)}".lstrip("."), sentence("the key '{key}' stands here twice", key=shown(key))
+        )
 
 
 def _refuse_half_pairs(tree: Any) -> None:
     problems = [
-        Problem(place, "this text holds half of a character pair")
+        Problem(place, sentence("this text holds half of a character pair"))
         for place, value in _walk(tree)
         if isinstance(value, str) and not _is_encodable(value)
     ]
@@ -131,19 +144,27 @@ def _walk(tree: Any) -> Iterator[tuple[str, Any]]:
             waiting.extend((f"{place}[{index}]", item) for index, item in enumerate(value))
 
 
-def _envelope(tree: Any, title: str) -> Tree:
+def _envelope(tree: Any, title: Text) -> Tree:
     """The decoded file, once its format and version are known to be ours."""
     if not isinstance(tree, dict) or "format" not in tree:
-        raise _unusable(f"{title} is not a sheet: it has no format '{FORMAT}'")
+        raise _unusable(
+            sentence("{title} is not a sheet: it has no format '{format}'", title=title, format=FORMAT)
+        )
     if tree["format"] != FORMAT:
-        raise _unusable(f"{title} is not a sheet: its format must be '{FORMAT}'", "format")
+        raise _unusable(
+            sentence("{title} is not a sheet: its format must be '{format}'", title=title, format=FORMAT),
+            "format",
+        )
     version = tree.get("version")
     if not isinstance(version, int) or isinstance(version, bool) or version < 0:
-        raise _unusable("a whole number is expected here, such as 1", "version")
+        raise _unusable(sentence("a whole number is expected here, such as 1"), "version")
     if version > VERSION:
-        message = (
-            f"{title} was made by a newer version of the program (sheet version {shown(str(version))}; "
-            f"this one reads up to {VERSION}). Update the program to open it."
+        message = sentence(
+            "{title} was made by a newer version of the program (sheet version {version}; "
+            "this one reads up to {most}). Update the program to open it.",
+            title=title,
+            version=shown(str(version)),
+            most=VERSION,
         )
         raise NewerVersionError((Problem("version", message),))
     return tree
@@ -166,7 +187,7 @@ def dump(sheet: Sheet) -> bytes:
             *(_rows(key, items) for key, items in _lists(sheet) if items),
         ]
     except UnicodeEncodeError as error:
-        raise _unusable("the sheet holds half of a character pair in its text") from error
+        raise _unusable(sentence("the sheet holds half of a character pair in its text")) from error
     body = ",\n".join(f"  {entry}" for entry in entries)
     return f"{{\n{body}\n}}\n".encode()
 

@@ -14,6 +14,7 @@ import msgspec
 
 from core.catalogue.types import TubeType
 from core.errors import Problem
+from core.sentences import Sentence, Text, sentence
 from core.sheet import AnyPart, Mains, Sheet, Wire
 from core.wording import shown
 
@@ -35,15 +36,15 @@ KINDS = tuple(_KIND_STRUCTS)
 _ITEM_TYPES: dict[str, Any] = {"parts": AnyPart, "wires": Wire, "types": TubeType}
 _PLAIN_TYPES: dict[str, Any] = {"title": str, "mains": Mains, "ambient_c": float}
 
-_WORDS = {
-    "float": "a number",
-    "int": "a whole number",
-    "str": "text",
-    "bool": "true or false",
-    "array": "a list",
-    "list": "a list",
-    "object": "an object in braces",
-    "dict": "an object in braces",
+_WORDS: dict[str, Text] = {
+    "float": sentence("a number"),
+    "int": sentence("a whole number"),
+    "str": sentence("text"),
+    "bool": sentence("true or false"),
+    "array": sentence("a list"),
+    "list": sentence("a list"),
+    "object": sentence("an object in braces"),
+    "dict": sentence("an object in braces"),
     "null": "null",
     "NoneType": "null",
 }
@@ -65,7 +66,13 @@ def _all_problems(content: dict[str, Any]) -> Iterator[Problem]:
         elif key in _PLAIN_TYPES:
             yield from _try(value, _PLAIN_TYPES[key], key)
         elif not isinstance(value, list):
-            yield Problem(key, f"a list is expected here, not {_WORDS.get(type(value).__name__, 'this')}")
+            yield Problem(
+                key,
+                sentence(
+                    "a list is expected here, not {got}",
+                    got=_WORDS.get(type(value).__name__, sentence("this")),
+                ),
+            )
         else:
             for index, item in enumerate(value):
                 yield from _try(item, _ITEM_TYPES[key], f"{key}[{index}]")
@@ -86,37 +93,44 @@ def _explain(message: str, place: str, value: Any) -> Problem:
     owner = _owner(value)
     if missing := _MISSING.fullmatch(what):
         key = missing["key"]
-        return Problem(f"{here}.{key}".lstrip("."), f"{_lead(owner)}'{key}' is missing{_needs(key)}")
+        said = _with_kinds(key, sentence("'{key}' is missing", key=key))
+        return Problem(f"{here}.{key}".lstrip("."), _led(owner, said))
     if unknown := _UNKNOWN.fullmatch(what):
         key = shown(unknown["key"])
-        return Problem(f"{here}.{key}".lstrip("."), _lead(owner) + _unknown_key(key))
-    return Problem(here, _lead(owner) + _sentence(what, inner.rpartition(".")[2], value))
+        return Problem(f"{here}.{key}".lstrip("."), _led(owner, _unknown_key(key)))
+    return Problem(here, _led(owner, _said(what, inner.rpartition(".")[2], value)))
 
 
-def _sentence(what: str, field: str, value: Any) -> str:
+def _said(what: str, field: str, value: Any) -> Text:
     if choice := _CHOICE.fullmatch(what):
-        return f"{shown(choice['value'])} is not possible here; use one of {_choices(field, value)}"
+        return sentence(
+            "{value} is not possible here; use one of {choices}",
+            value=shown(choice["value"]),
+            choices=_choices(field, value),
+        )
     if kind := _KIND.fullmatch(what):
-        return f"{shown(kind['value'])} is not a kind of part{_needs(field)}"
+        return _with_kinds(field, sentence("{value} is not a kind of part", value=shown(kind["value"])))
     if expected := _EXPECTED.fullmatch(what):
         wanted = _WORDS.get(expected["wanted"].split(" | ")[0], expected["wanted"])
         if expected["length"]:
-            return f"{wanted} of {expected['length']} is expected here"
-        got = _WORDS.get(expected["got"] or "", "this")
-        return f"{wanted} is expected here, not {got}"
+            return sentence("{what} of {length} is expected here", what=wanted, length=expected["length"])
+        got = _WORDS.get(expected["got"] or "", sentence("this"))
+        return sentence("{what} is expected here, not {got}", what=wanted, got=got)
     return shown(what[:1].lower() + what[1:])
 
 
-def _unknown_key(key: str) -> str:
-    return f"the key '{shown(key)}' is not known here"
+def _unknown_key(key: str) -> Sentence:
+    return sentence("the key '{key}' is not known here", key=shown(key))
 
 
-def _needs(key: str) -> str:
-    return f"; the kinds are {', '.join(KINDS)}" if key == "kind" else ""
+def _with_kinds(key: str, said: Sentence) -> Sentence:
+    if key != "kind":
+        return said
+    return sentence("{problem}; the kinds are {kinds}", problem=said, kinds=", ".join(KINDS))
 
 
-def _lead(owner: str) -> str:
-    return f"in {owner}, " if owner else ""
+def _led(owner: str, said: Text) -> Text:
+    return sentence("in {owner}, {problem}", owner=owner, problem=said) if owner else said
 
 
 def _owner(value: Any) -> str:
@@ -127,9 +141,9 @@ def _owner(value: Any) -> str:
     return named if isinstance(named, str) and named.isprintable() and len(named) <= 40 else ""
 
 
-def _choices(field: str, value: Any) -> str:
+def _choices(field: str, value: Any) -> Text:
     """The values a field may take, from the declaration of its struct."""
     kind = value.get("kind") if isinstance(value, dict) else None
     struct = _KIND_STRUCTS.get(kind, TubeType) if isinstance(kind, str) else TubeType
     allowed = get_args(get_type_hints(struct).get(field))
-    return ", ".join(str(choice) or "''" for choice in allowed) or "those of the file format"
+    return ", ".join(str(choice) or "''" for choice in allowed) or sentence("those of the file format")

@@ -13,6 +13,7 @@ import re
 from core.dimension import Dimension
 from core.errors import QuantityError
 from core.fields import FIELD_DIMENSIONS, FIELD_LABELS, field_label
+from core.sentences import sentence
 
 __all__ = [
     "FIELD_DIMENSIONS",
@@ -70,9 +71,11 @@ def parse(text: str, dimension: Dimension) -> float:
     """
     plain = text.translate(_SAME).strip()
     if not plain:
-        raise QuantityError(f"Nothing is entered; {dimension.expectation}.")
+        raise QuantityError(sentence("Nothing is entered; {expected}.", expected=dimension.expectation))
     if len(plain) > _LONGEST_INPUT:
-        raise QuantityError(f"That is too long for a number; {dimension.expectation}.")
+        raise QuantityError(
+            sentence("That is too long for a number; {expected}.", expected=dimension.expectation)
+        )
     value = _letter_point(plain, dimension)
     return value if value is not None else _number_and_unit(plain, dimension)
 
@@ -111,8 +114,13 @@ def _decimal_point(plain: str, digits: str, dimension: Dimension) -> str:
     grouped = " " in whole
     if comma and not grouped and len(part) == 3 and 1 <= len(whole) <= 3 and not whole.startswith("0"):
         raise QuantityError(
-            f"'{plain}' has two readings: write {whole}{part} for thousands, or {whole}.{part} with a dot; "
-            f"{dimension.expectation}."
+            sentence(
+                "'{text}' has two readings: write {thousands} for thousands, or {fraction} with a dot; {expected}.",
+                text=plain,
+                thousands=f"{whole}{part}",
+                fraction=f"{whole}.{part}",
+                expected=dimension.expectation,
+            )
         )
     if comma and not (whole and part):
         raise _refusal(plain, dimension)
@@ -198,20 +206,40 @@ def _assemble(plain: str, sign: str, digits: str, power: int, dimension: Dimensi
     """The number nearest to the decimal text, so that 4k7 is exactly 4700."""
     value = float(f"{sign.strip()}{digits}e{power}")
     if math.isinf(value) or (value == 0 and digits.strip("0.")):
-        size = "large" if math.isinf(value) else "small"
-        raise QuantityError(f"'{plain}' is too {size} to be meant; {dimension.expectation}.")
+        raise QuantityError(
+            sentence(
+                "'{text}' is too large to be meant; {expected}."
+                if math.isinf(value)
+                else "'{text}' is too small to be meant; {expected}.",
+                text=plain,
+                expected=dimension.expectation,
+            )
+        )
     return value + 0.0
 
 
 def _refusal(plain: str, dimension: Dimension) -> QuantityError:
-    return QuantityError(f"'{plain}' is not understood; {dimension.expectation}.")
+    return QuantityError(
+        sentence("'{text}' is not understood; {expected}.", text=plain, expected=dimension.expectation)
+    )
 
 
 def _wrong_unit(plain: str, unit: str, dimension: Dimension) -> QuantityError:
     other = _foreign(unit, dimension)
     if other is not None:
-        return QuantityError(f"'{plain}' is {other.noun}; {dimension.expectation}.")
-    return QuantityError(f"The unit '{unit}' in '{plain}' is not known; {dimension.expectation}.")
+        return QuantityError(
+            sentence(
+                "'{text}' is {what}; {expected}.", text=plain, what=other.noun, expected=dimension.expectation
+            )
+        )
+    return QuantityError(
+        sentence(
+            "The unit '{unit}' in '{text}' is not known; {expected}.",
+            unit=unit,
+            text=plain,
+            expected=dimension.expectation,
+        )
+    )
 
 
 def format_quantity(value: float, dimension: Dimension, digits: int = 3) -> str:

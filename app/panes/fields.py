@@ -17,12 +17,14 @@ from app.panes.defaults import stand_in
 from app.panes.figures import exact_text
 from app.panes.gauge import parse_gauge
 from app.panes.words import gauge_text, length_text
+from app.speech import spoken
 from core import edits
 from core.catalogue import Catalogue
 from core.edits import Edit
 from core.errors import QuantityError
+from core.fields import label_of
 from core.sheet import REMARK_KINDS, AnyPart, Mains, Sheet, Tube, Wire
-from core.units import FIELD_DIMENSIONS, Dimension, field_label, parse
+from core.units import FIELD_DIMENSIONS, Dimension, parse
 
 Role = Literal["number", "flag", "choice", "text", "type", "id", "gauge", "place"]
 SHEET = ""
@@ -66,10 +68,14 @@ def form_of(sheet: Sheet, catalogue: Catalogue, subject: str) -> Form | None:
     return _wire_form(wire) if wire is not None else None
 
 
+def _label(name: str) -> str:
+    return spoken(label_of(name))
+
+
 def _number(name: str, value: float | None, required: bool = True) -> Field:
     dimension = FIELD_DIMENSIONS[name]
     text = "" if value is None else exact_text(value, dimension)
-    return Field(name, field_label(name), "number", text, dimension=dimension, required=required)
+    return Field(name, _label(name), "number", text, dimension=dimension, required=required)
 
 
 def _sheet_form(sheet: Sheet) -> Form:
@@ -93,7 +99,7 @@ def _wire_form(wire: Wire) -> Form:
         Field("start", translate("fields", "from"), "text", wire.start, required=True),
         Field("end", translate("fields", "to"), "text", wire.end, required=True),
         Field("gauge", translate("fields", "gauge"), "gauge", gauge_text(wire), strap),
-        Field("length_m", field_label("length_m"), "number", length_text(wire), strap, Dimension.METRES),
+        Field("length_m", _label("length_m"), "number", length_text(wire), strap, Dimension.METRES),
         Field("colour", translate("fields", "colour"), "text", wire.colour or "", plain),
         Field("twist", translate("fields", "twisted pair"), "text", wire.twist or "", plain),
     )
@@ -107,15 +113,13 @@ def _part_form(sheet: Sheet, catalogue: Catalogue, part: AnyPart) -> Form:
         if info.name not in ("id", "at", "turn", "mirror") and not _pointless(catalogue, part, info.name):
             fields.append(_part_field(sheet, catalogue, part, info, hints[info.name]))
     place = ", ".join(exact_text(number, Dimension.NUMBER) for number in part.at)
-    fields.append(Field("at", field_label("at"), "place", place, required=True))
+    fields.append(Field("at", _label("at"), "place", place, required=True))
     if part.kind not in REMARK_KINDS:
         turns = ("0", "90", "180", "270")
         turn = QCoreApplication.translate("fields", "turned by")
         fields.append(Field("turn", turn, "choice", str(part.turn), choices=turns))
         if not isinstance(part, Tube):
-            fields.append(
-                Field("mirror", field_label("mirror"), "flag", "", checked=part.mirror, default=False)
-            )
+            fields.append(Field("mirror", _label("mirror"), "flag", "", checked=part.mirror, default=False))
     heading = f"{kind_word(part.kind)} {part.id}"
     return Form(part.id, heading[0].upper() + heading[1:], part.kind, tuple(fields))
 
@@ -129,7 +133,7 @@ def _pointless(catalogue: Catalogue, part: AnyPart, name: str) -> bool:
 
 
 def _part_field(sheet: Sheet, catalogue: Catalogue, part: AnyPart, info: Any, hint: Any) -> Field:
-    value, label = getattr(part, info.name), field_label(info.name)
+    value, label = getattr(part, info.name), _label(info.name)
     inner, _ = _without_none(hint)
     required = info.required
     if inner is bool:

@@ -6,10 +6,11 @@ import re
 from typing import TypedDict
 
 from core.errors import QuantityError
+from core.sentences import sentence
 from core.units import Dimension, parse
 
 _AWG = re.compile(r"awg\s*(?P<first>-?\d{1,3})|(?P<last>-?\d{1,3})\s*awg", re.IGNORECASE)
-_EXPECTED = "a wire size is expected here, such as 20 AWG or 0.5 mm²"
+_EXPECTED = sentence("a wire size is expected here, such as 20 AWG or 0.5 mm²")
 
 
 class Size(TypedDict):
@@ -31,8 +32,12 @@ def parse_gauge(text: str) -> Size:
     if match is not None:
         return Size(awg=int(match["first"] or match["last"]), area_mm2=None)
     if re.fullmatch(r"[\d.,]+", plain):
-        raise QuantityError(f"'{plain}' could be a gauge or an area; {_EXPECTED}.")
+        raise QuantityError(
+            sentence("'{text}' could be a gauge or an area; {expected}.", text=plain, expected=_EXPECTED)
+        )
     try:
         return Size(awg=None, area_mm2=parse(plain, Dimension.MM2))
     except QuantityError as error:
-        raise QuantityError(f"'{plain}' is not understood; {_EXPECTED}.") from error
+        raise QuantityError(
+            sentence("'{text}' is not understood; {expected}.", text=plain, expected=_EXPECTED)
+        ) from error

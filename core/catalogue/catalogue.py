@@ -16,6 +16,7 @@ from core.catalogue.names import key
 from core.catalogue.search import Kind, Name, SearchHit, in_order, ranked
 from core.catalogue.types import FuseType, LampType, Provenance, RelayType, ThermistorType, TubeType
 from core.errors import CatalogueError, Problem
+from core.sentences import sentence
 from resources import read_bytes
 
 USER_FILE = "tubes.csv"
@@ -177,6 +178,6 @@ def load_user(folder: Path) -> tuple[tuple[TubeType, ...], tuple[Problem, ...]]:
     except CatalogueError as error:
         return (), error.problems
     except UnicodeDecodeError:
-        return (), (Problem(USER_FILE, "is not UTF-8 text"),)
+        return (), (Problem(USER_FILE, sentence("is not UTF-8 text")),)
     except OSError as error:
-        return (), (Problem(USER_FILE, f"cannot be read: {error.strerror}"),)
+        return (), (Problem(USER_FILE, sentence("cannot be read: {why}", why=error.strerror)),)

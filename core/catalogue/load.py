@@ -10,6 +10,7 @@ from core.catalogue.bases import BASES
 from core.catalogue.names import key
 from core.catalogue.rows import Choice, Entry, Field, Number, Reader, Text, Value
 from core.catalogue.types import FuseType, LampType, RelayType, Section, ThermistorType, TubeType
+from core.sentences import sentence
 
 _YES_NO = Choice(("yes", "no"))
 _HK_V = Number("V", 0.0, 20e3)
@@ -118,7 +119,11 @@ def _load_flat(
         values: dict[str, Any] = {entry.field: entry.value for entry in entries}
         missing = [field for field in required if field not in values]
         if missing and entries:
-            reader.report(entries[0].line, "field", f"{designation} has no {', no '.join(missing)}")
+            reader.report(
+                entries[0].line,
+                "field",
+                sentence("{owner} has no {fields}", owner=designation, fields=", ".join(missing)),
+            )
         if missing:
             continue
         if "equivalents" in values:
@@ -145,9 +150,11 @@ def _check_names(reader: Reader, groups: Mapping[str, list[Entry]]) -> None:
         for name, line, column in named:
             first = owner.setdefault(key(name), designation)
             if first != designation:
-                reader.report(line, column, f"'{name}' is already a name of {first}")
+                reader.report(
+                    line, column, sentence("'{name}' is already a name of {type}", name=name, type=first)
+                )
             elif column == "value" and key(name) == key(designation):
-                reader.report(line, column, f"'{name}' is the designation itself")
+                reader.report(line, column, sentence("'{name}' is the designation itself", name=name))
 
 
 def _tube(reader: Reader, designation: str, entries: list[Entry]) -> TubeType | None:
@@ -182,16 +189,32 @@ def _sections(reader: Reader, designation: str, entries: list[Entry], base: str)
         line = next(iter(given.values())).line
         ends = _ends(reader, line, pins, base)
         if "pins" in given and given["pins"].value != pins:
-            reader.report(given["pins"].line, "value", f"'{given['pins'].value}' should be '{pins}'")
+            reader.report(
+                given["pins"].line,
+                "value",
+                sentence("'{given}' should be '{wanted}'", given=given["pins"].value, wanted=pins),
+            )
         missing = [field for field in ("volts", "amps") if field not in given]
         if missing:
-            reader.report(line, "field", f"{designation} {pins} has no {', no '.join(missing)}")
+            reader.report(
+                line,
+                "field",
+                sentence("{owner} has no {fields}", owner=f"{designation} {pins}", fields=", ".join(missing)),
+            )
         elif ends is not None:
             sections.append(Section(ends, _number(given["volts"]), _number(given["amps"])))
     if not by_pins:
-        reader.report(entries[0].line, "field", f"{designation} has no heater section (volts and amps)")
+        reader.report(
+            entries[0].line,
+            "field",
+            sentence("{type} has no heater section (volts and amps)", type=designation),
+        )
     elif not _joined(sections):
-        reader.report(entries[0].line, "pins", f"the sections of {designation} do not join into one heater")
+        reader.report(
+            entries[0].line,
+            "pins",
+            sentence("the sections of {type} do not join into one heater", type=designation),
+        )
     return tuple(sections)
 
 
@@ -203,11 +226,11 @@ def _number(entry: Entry) -> float:
 def _ends(reader: Reader, line: int, pins: str, base: str) -> tuple[str, str] | None:
     match = _PINS.fullmatch(pins)
     if match is None or match[1] == match[2]:
-        reader.report(line, "pins", f"'{pins}' is not two pins such as 4-5")
+        reader.report(line, "pins", sentence("'{given}' is not two pins such as 4-5", given=pins))
         return None
     for pin in match.groups():
         if not BASES[base].has(pin):
-            reader.report(line, "pins", f"there is no pin {pin} on base {base}")
+            reader.report(line, "pins", sentence("there is no pin {pin} on base {base}", pin=pin, base=base))
             return None
     return match[1], match[2]
 
@@ -232,8 +255,14 @@ def _check_pairs(reader: Reader, entries: list[Entry], values: Mapping[str, Any]
     line = {entry.field: entry.line for entry in entries}
     low, high = values.get("spread_low_a"), values.get("spread_high_a")
     if low is not None and high is not None and low > high:
-        reader.report(line["spread_high_a"], "value", f"is below spread_low_a, {low:g} A")
+        reader.report(
+            line["spread_high_a"], "value", sentence("is below spread_low_a, {low} A", low=f"{low:g}")
+        )
     for side in ("positive", "negative"):
         peak, steady = values.get(f"hk_{side}_peak_v"), values.get(f"hk_{side}_dc_v")
         if peak is not None and steady is not None and steady > peak:
-            reader.report(line[f"hk_{side}_dc_v"], "value", f"is above the peak limit, {peak:g} V")
+            reader.report(
+                line[f"hk_{side}_dc_v"],
+                "value",
+                sentence("is above the peak limit, {peak} V", peak=f"{peak:g}"),
+            )

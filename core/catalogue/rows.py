@@ -11,6 +11,7 @@ from typing import NamedTuple, get_args
 
 from core.catalogue.types import Provenance, Status
 from core.errors import CatalogueError, Problem
+from core.sentences import Sentence, sentence
 
 COLUMNS = ("designation", "pins", "field", "value", "unit", "source", "status", "note")
 STATUSES: tuple[Status, ...] = get_args(Status)
@@ -64,9 +65,14 @@ class Reader:
         self.name = name
         self.problems: list[Problem] = []
 
-    def report(self, line: int, column: str, message: str) -> None:
+    def report(self, line: int, column: str, message: Sentence) -> None:
         """Note a mistake in ``column`` of ``line``."""
-        self.problems.append(Problem(f"{self.name} line {line}, column '{column}'", message))
+        self.problems.append(
+            Problem(
+                sentence("{file} line {line}, column '{column}'", file=self.name, line=line, column=column),
+                message,
+            )
+        )
 
     def finish(self) -> None:
         """Raise ``CatalogueError`` with everything noted so far, if anything was."""
@@ -87,31 +93,45 @@ class Reader:
                 if not any(cells):
                     continue
                 if len(cells) != len(COLUMNS):
-                    self.report(line, "designation", f"has {len(cells)} cells, expected {len(COLUMNS)}")
+                    self.report(
+                        line,
+                        "designation",
+                        sentence(
+                            "has {count} cells, expected {wanted}", count=len(cells), wanted=len(COLUMNS)
+                        ),
+                    )
                     continue
                 designation = cells[0].strip()
                 if designation != current:
                     if designation in found:
-                        self.report(line, "designation", f"'{designation}' is already in this file")
+                        self.report(
+                            line,
+                            "designation",
+                            sentence("'{name}' is already in this file", name=designation),
+                        )
                     current, seen = designation, set()
                     found.setdefault(designation, [])
                 entry = self._entry(line, cells, fields, seen)
                 if entry is not None:
                     found[designation].append(entry)
         except csv.Error as error:
-            self.report(table.line_num, "designation", f"is not CSV: {error}")
+            self.report(table.line_num, "designation", sentence("is not CSV: {why}", why=error))
         return found
 
     def _header_is_right(self, header: list[str]) -> bool:
         names = [cell.strip() for cell in header]
         for name in names:
             if name not in COLUMNS:
-                self.report(1, name, f"unknown column, expected {', '.join(COLUMNS)}")
+                self.report(
+                    1, name, sentence("unknown column, expected {columns}", columns=", ".join(COLUMNS))
+                )
         for name in COLUMNS:
             if name not in names:
-                self.report(1, name, "this column is missing")
+                self.report(1, name, sentence("this column is missing"))
         if not self.problems and tuple(names) != COLUMNS:
-            self.report(1, names[0], f"columns must come in the order {', '.join(COLUMNS)}")
+            self.report(
+                1, names[0], sentence("columns must come in the order {columns}", columns=", ".join(COLUMNS))
+            )
         return not self.problems
 
     def _entry(
@@ -119,25 +139,49 @@ class Reader:
     ) -> Entry | None:
         designation, pins, name, value, unit, source, status, note = map(str.strip, cells)
         if not designation:
-            self.report(line, "designation", "is empty")
+            self.report(line, "designation", sentence("is empty"))
         field = fields.get(name)
         if field is None:
-            self.report(line, "field", f"unknown field '{name}', expected one of {', '.join(fields)}")
+            self.report(
+                line,
+                "field",
+                sentence(
+                    "unknown field '{name}', expected one of {fields}", name=name, fields=", ".join(fields)
+                ),
+            )
             return None
         if (pins, name) in seen:
-            self.report(line, "field", f"'{name}' is given twice for {designation} {pins}".rstrip())
+            self.report(
+                line,
+                "field",
+                sentence(
+                    "'{name}' is given twice for {owner}", name=name, owner=f"{designation} {pins}".rstrip()
+                ),
+            )
         seen.add((pins, name))
         if field.per_section != bool(pins):
-            self.report(line, "pins", "needs two pins such as 4-5" if field.per_section else "must be empty")
+            self.report(
+                line, "pins", sentence("needs two pins such as 4-5" if field.per_section else "must be empty")
+            )
         if unit != field.unit:
             self.report(
-                line, "unit", f"'{unit}' should be '{field.unit}'" if unit else f"should be '{field.unit}'"
+                line,
+                "unit",
+                sentence(
+                    "'{given}' should be '{wanted}'" if unit else "should be '{wanted}'",
+                    given=unit,
+                    wanted=field.unit,
+                ),
             )
         if status not in STATUSES:
-            self.report(line, "status", f"'{status}' is not one of {', '.join(STATUSES)}")
+            self.report(
+                line,
+                "status",
+                sentence("'{given}' is not one of {choices}", given=status, choices=", ".join(STATUSES)),
+            )
             return None
         if not source and status != "memory":
-            self.report(line, "source", f"is empty, but the status is '{status}'")
+            self.report(line, "source", sentence("is empty, but the status is '{status}'", status=status))
         parsed = self._value(line, value, field)
         if parsed is None:
             return None
@@ -146,14 +190,18 @@ class Reader:
 
     def _value(self, line: int, text: str, field: Field) -> Value | None:
         if not text:
-            self.report(line, "value", "is empty")
+            self.report(line, "value", sentence("is empty"))
             return None
         if isinstance(field, Text):
             return text
         if isinstance(field, Choice):
             if text in field.words:
                 return text
-            self.report(line, "value", f"'{text}' is not one of {', '.join(field.words)}")
+            self.report(
+                line,
+                "value",
+                sentence("'{given}' is not one of {choices}", given=text, choices=", ".join(field.words)),
+            )
             return None
         return self._number(line, text, field)
 
@@ -161,12 +209,22 @@ class Reader:
         try:
             number = float(text)
         except ValueError:
-            self.report(line, "value", f"'{text}' is not a number")
+            self.report(line, "value", sentence("'{given}' is not a number", given=text))
             return None
         if not math.isfinite(number):
-            self.report(line, "value", f"'{text}' is not a finite number")
+            self.report(line, "value", sentence("'{given}' is not a finite number", given=text))
             return None
         if not field.low <= number <= field.high:
-            self.report(line, "value", f"{text} is not between {field.low:g} and {field.high:g} {field.unit}")
+            self.report(
+                line,
+                "value",
+                sentence(
+                    "{given} is not between {low} and {high} {unit}",
+                    given=text,
+                    low=f"{field.low:g}",
+                    high=f"{field.high:g}",
+                    unit=field.unit,
+                ),
+            )
             return None
         return number

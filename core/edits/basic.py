@@ -9,6 +9,7 @@ import msgspec
 
 from core.checks import FARTHEST
 from core.errors import EditError
+from core.sentences import Sentence, Text, sentence
 from core.sheet import AnyPart, Mains, Sheet, Tube, Turn, Wire, split_terminal
 from core.terminals import has_terminal, is_id
 
@@ -88,7 +89,7 @@ def add_part(part: AnyPart) -> Edit:
 
     def edit(sheet: Sheet) -> Sheet:
         if part.id in sheet.part_by_id or part.id in sheet.wire_by_id:
-            raise EditError(f"The id {part.id} is already in use.")
+            raise EditError(sentence("The id {id} is already in use.", id=part.id))
         return msgspec.structs.replace(sheet, parts=(*sheet.parts, part))
 
     return edit
@@ -99,14 +100,14 @@ def add_wire(start: str, end: str, **fields: Any) -> Edit:
 
     def edit(sheet: Sheet) -> Sheet:
         if start == end:
-            raise EditError("A wire needs two different terminals.")
+            raise EditError(sentence("A wire needs two different terminals."))
         for terminal in (start, end):
             part_id, name = split_terminal(terminal)
             if part_id not in sheet.part_by_id or not has_terminal(sheet.part_by_id[part_id], name):
-                raise EditError(f"There is no terminal {terminal} on this sheet.")
+                raise EditError(sentence("There is no terminal {terminal} on this sheet.", terminal=terminal))
         wire_id = fields.get("id") or fresh_id(sheet, "w")
         if wire_id in sheet.part_by_id or wire_id in sheet.wire_by_id:
-            raise EditError(f"The id {wire_id} is already in use.")
+            raise EditError(sentence("The id {id} is already in use.", id=wire_id))
         rest = {key: value for key, value in fields.items() if key != "id"}
         return msgspec.structs.replace(
             sheet, wires=(*sheet.wires, Wire(id=wire_id, start=start, end=end, **rest))
@@ -146,10 +147,16 @@ def move_parts(ids: Iterable[str], dx: float, dy: float) -> Edit:
     """
     moved = frozenset(ids)
 
-    def shifted(at: Corner, what: str) -> Corner:
+    def shifted(at: Corner, what: Text) -> Corner:
         x, y = at[0] + dx, at[1] + dy
         if max(abs(x), abs(y)) > FARTHEST:
-            raise EditError(f"{what} would lie beyond the sheet: places go to ±{FARTHEST:g}.")
+            raise EditError(
+                sentence(
+                    "{what} would lie beyond the sheet: places go to ±{most}.",
+                    what=what,
+                    most=f"{FARTHEST:g}",
+                )
+            )
         return x, y
 
     def edit(sheet: Sheet) -> Sheet:
@@ -158,9 +165,7 @@ def move_parts(ids: Iterable[str], dx: float, dy: float) -> Edit:
             for part in sheet.parts
         )
         wires = tuple(
-            msgspec.structs.replace(
-                wire, via=tuple(shifted(corner, f"A corner of {wire.id}") for corner in wire.via)
-            )
+            msgspec.structs.replace(wire, via=tuple(shifted(corner, corner_of(wire)) for corner in wire.via))
             if wire.via and _part_ids(wire) <= moved
             else wire
             for wire in sheet.wires
@@ -168,6 +173,11 @@ def move_parts(ids: Iterable[str], dx: float, dy: float) -> Edit:
         return msgspec.structs.replace(sheet, parts=parts, wires=wires)
 
     return edit
+
+
+def corner_of(wire: Wire) -> Sentence:
+    """A corner of a wire as it opens a sentence."""
+    return sentence("A corner of {id}", id=wire.id)
 
 
 def _part_ids(wire: Wire) -> frozenset[str]:
@@ -191,7 +201,7 @@ def set_part(part_id: str, **fields: Any) -> Edit:
 
     def edit(sheet: Sheet) -> Sheet:
         if part_id not in sheet.part_by_id:
-            raise EditError(f"There is no part {part_id}.")
+            raise EditError(sentence("There is no part {id}.", id=part_id))
         return _map_parts(sheet, frozenset((part_id,)), lambda part: msgspec.structs.replace(part, **fields))
 
     return edit
@@ -206,7 +216,7 @@ def set_wire(wire_id: str, **fields: Any) -> Edit:
 
     def edit(sheet: Sheet) -> Sheet:
         if wire_id not in sheet.wire_by_id:
-            raise EditError(f"There is no wire {wire_id}.")
+            raise EditError(sentence("There is no wire {id}.", id=wire_id))
         wires = tuple(
             msgspec.structs.replace(wire, **fields) if wire.id == wire_id else wire for wire in sheet.wires
         )
@@ -236,13 +246,16 @@ def rename(old: str, new: str) -> Edit:
         if new == old:
             return sheet
         if old not in sheet.part_by_id and old not in sheet.wire_by_id:
-            raise EditError(f"There is nothing called {old} on this sheet.")
+            raise EditError(sentence("There is nothing called {id} on this sheet.", id=old))
         if not is_id(new):
             raise EditError(
-                f"'{new}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1."
+                sentence(
+                    "'{id}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1.",
+                    id=new,
+                )
             )
         if new in sheet.part_by_id or new in sheet.wire_by_id:
-            raise EditError(f"The id {new} is already in use.")
+            raise EditError(sentence("The id {id} is already in use.", id=new))
 
         def follow(terminal: str) -> str:
             part_id, name = split_terminal(terminal)
@@ -268,7 +281,7 @@ def replace_type(tube_id: str, designation: str) -> Edit:
     def edit(sheet: Sheet) -> Sheet:
         part = sheet.part_by_id.get(tube_id)
         if not isinstance(part, Tube):
-            raise EditError(f"{tube_id} is not a tube.")
+            raise EditError(sentence("{id} is not a tube.", id=tube_id))
         return set_part(
             tube_id, type=designation, rated_v=None, rated_a=None, cold_ratio=None, warmup_s=None
         )(sheet)
