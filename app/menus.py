@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from app.actions import SEPARATOR, Entry, fill, named_menu
+from app.canvas.walk_actions import walk_entries
 from app.dialogs import message_box
 from app.settings import THEMES
 from core.samples import sample_names, sample_title
@@ -116,6 +117,7 @@ class Menus(QObject):
                 SEPARATOR,
             ),
         )
+        fill(self.view.addMenu(self.tr("&Go on the drawing")), walk_entries(window.view).values())
         self.panes = self.view.addMenu(self.tr("Pa&nes"))
         fill(self.panes, self._pane_entries(side))
         self._fill_themes(self.view.addMenu(self.tr("&Theme")))
@@ -177,6 +179,8 @@ KEYS = (
     "Drag a part \u2013 move it; with Alt off the grid",
     "Drag on the paper \u2013 select; with Shift add to the selection",
     "Tab, Shift+Tab \u2013 walk the parts; arrows \u2013 move; R \u2013 turn; Del \u2013 delete",
+    "P \u2013 into the pins of a part; arrows or a pin's name \u2013 choose one; Enter \u2013 begin a wire, and lay it",
+    "W \u2013 walk the wires of a part or pin; Ctrl+arrows \u2013 to the nearest part on that side",
     "Enter \u2013 properties of the selected part",
     "Ctrl+wheel, Ctrl++, Ctrl+- \u2013 zoom; F \u2013 fit; middle button or Space \u2013 pan",
     "Escape \u2013 give up what is being dragged",

@@ -25,6 +25,8 @@ _SHIFT = Qt.KeyboardModifier.ShiftModifier
 
 def press(view: SheetView, event: QKeyEvent) -> bool:
     """Carry out a key; False for a key that means nothing here."""
+    if view.walk.press(event):
+        return True
     key, modifiers = event.key(), event.modifiers()
     held = modifiers & ~(Qt.KeyboardModifier.KeypadModifier | _SHIFT)
     if key in _ARROWS and held in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.AltModifier):

@@ -14,7 +14,7 @@ from app.canvas.routing import Point, Rect
 from app.document import Document
 from app.selection import Selection
 from core.checks import find_problems
-from core.edits import PREFIXES, add_part, add_wire, fresh_id, in_turn, move_parts, remove, turn_parts
+from core.edits import PREFIXES, Edit, add_part, add_wire, fresh_id, in_turn, move_parts, remove, turn_parts
 from core.sheet import AnyPart, Joint, Sheet, Wire, split_terminal
 
 MIME = "application/x-heaterloom-part"
@@ -122,9 +122,13 @@ def delete(document: Document, ids: Collection[str]) -> None:
 def connect(document: Document, start: str, end: str, gauge: Gauge, length_m: float) -> str:
     """Wire two terminals, or strap them if they are on one part; answers the wire's id."""
     wire_id = fresh_id(document.sheet, "w")
-    fields = _fields(start, end, gauge, length_m)
-    document.apply(words.wire_text(start, end), add_wire(start, end, id=wire_id, **fields))
+    document.apply(words.wire_text(start, end), wiring(start, end, gauge, length_m, wire_id))
     return wire_id
+
+
+def wiring(start: str, end: str, gauge: Gauge, length_m: float, wire_id: str) -> Edit:
+    """The edit that wires two terminals, or straps them if they are on one part."""
+    return add_wire(start, end, id=wire_id, **_fields(start, end, gauge, length_m))
 
 
 def connect_to_joint(document: Document, start: str, at: Point, gauge: Gauge, length_m: float) -> str:
@@ -153,18 +157,6 @@ def _fields(start: str, end: str, gauge: Gauge, length_m: float) -> dict[str, fl
 def everything(sheet: Sheet) -> list[str]:
     """Ids of all parts and wires."""
     return [*sheet.part_by_id, *sheet.wire_by_id]
-
-
-def next_part(sheet: Sheet, ids: Collection[str], step: int) -> str | None:
-    """The part after (or before) the selected one in the order of the sheet; None past either end."""
-    order = list(sheet.part_by_id)
-    if not order:
-        return None
-    selected = [order.index(part_id) for part_id in ids if part_id in sheet.part_by_id]
-    if not selected:
-        return order[0 if step > 0 else -1]
-    following = (max(selected) if step > 0 else min(selected)) + step
-    return order[following] if 0 <= following < len(order) else None
 
 
 def around(rect: Rect, at: Point) -> Rect:

@@ -81,6 +81,11 @@ class AddField(QLineEdit):
         self.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.selectAll()
 
+    def begin_with(self, text: str) -> None:
+        """Stand ready to type on after a text."""
+        self.setText(text)
+        self._on_edited(text)
+
     def offered(self) -> Sequence[Offer]:
         """What the list shows."""
         return self.list.offered()

@@ -37,6 +37,7 @@ from app.canvas.overlays import AddField
 from app.canvas.preview import HoverRing
 from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
+from app.canvas.walk import Walk
 from app.canvas.zoom import ZoomView
 from app.guard import guarded
 from app.selection import Selection
@@ -68,6 +69,7 @@ class SheetView(ZoomView):
         self._gesture: Gesture | None = None
         self._hover = HoverRing(scene)
         self._drop = Drop(scene)
+        self.walk = Walk(self)
         self.is_space_held = False
         self.is_seen = False
         # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
@@ -104,6 +106,7 @@ class SheetView(ZoomView):
         self.cancel_gesture()
         self._hover.remove()
         self.sheet_scene.set_theme(theme)
+        self.walk.refresh()
         self.add_field.set_theme(theme)
         self.resetCachedContent()
         self.viewport().update()
@@ -120,6 +123,7 @@ class SheetView(ZoomView):
         gesture, self._gesture = self._gesture, None
         if gesture is not None:
             gesture.cancel()
+        self.walk.cancel_wire()
 
     @property
     def is_busy(self) -> bool:
@@ -161,6 +165,7 @@ class SheetView(ZoomView):
         event.accept()
         if self._gesture is not None:
             return
+        self.walk.leave()
         self._hover.remove()
         pointer = self._pointer(event)
         button = event.button()
@@ -211,11 +216,17 @@ class SheetView(ZoomView):
         self._hover.remove()
         super().leaveEvent(event)
 
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show again where the keyboard is."""
+        super().focusInEvent(event)
+        self.walk.refresh()
+
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """A gesture does not outlive the keyboard focus."""
         self.cancel_gesture()
         self.is_space_held = False
         super().focusOutEvent(event)
+        self.walk.refresh()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Scroll, or with Ctrl zoom about the pointer."""
@@ -242,11 +253,7 @@ class SheetView(ZoomView):
 
     def focusNextPrevChild(self, forward: bool) -> bool:
         """Tab and Shift+Tab walk the parts, and leave the drawing after the last one."""
-        part_id = operations.next_part(self.document.sheet, self.selection.ids, 1 if forward else -1)
-        if part_id is None:
-            return super().focusNextPrevChild(forward)
-        self.selection.show((part_id,))
-        return True
+        return self.walk.step(1 if forward else -1) or super().focusNextPrevChild(forward)
 
     # drops
 
@@ -293,16 +300,19 @@ class SheetView(ZoomView):
         wires = [sheet.wire_by_id[wire_id] for wire_id in change.wires if wire_id in sheet.wire_by_id]
         if len(wires) == 1:
             self.editor.gauge = operations.Gauge.of(wires[0]) or self.editor.gauge
+        self.walk.refresh()
         self._describe()
 
     def _on_replaced(self) -> None:
         self.cancel_gesture()
+        self.walk.leave()
         self._hover.remove()
         self.fit()
 
     def _describe(self, _: object = None) -> None:
-        """Tell a screen reader what is selected."""
-        self.setAccessibleDescription(telling.selection_text(self.sheet_scene))
+        """Tell a screen reader what is selected, and at which pin the keyboard is."""
+        self.walk.on_selection()
+        self.setAccessibleDescription(self.walk.text())
 
     def tooltip_at(self, at: QPoint) -> str:
         """What the tooltip at a point of the screen says; empty where there is nothing."""

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from app.canvas import operations, words
 from app.canvas.adding import Offer
 from app.canvas.routing import length_of
+from core.edits import Edit, fresh_id
 from core.sheet import Sheet
 from core.terminals import has_terminal, terminal_names
 
@@ -93,9 +94,17 @@ def _terminal(text: str, sheet: Sheet) -> str | None:
 
 def lay_wire(view: SheetView, start: str, end: str) -> None:
     """Wire two terminals with the last used gauge, as long as the route, and select the wire."""
-    layout = view.sheet_scene.layout_
-    line = layout.board.find(layout.port(start), layout.port(end))
-    wire_id = operations.connect(
-        view.document, start, end, view.editor.gauge, length_of(line) * METRES_PER_UNIT
-    )
+    wire_id = operations.connect(view.document, start, end, view.editor.gauge, _length_m(view, start, end))
     view.selection.set((wire_id,))
+
+
+def wire_step(view: SheetView, start: str, end: str) -> tuple[str, Edit]:
+    """The name and the edit of laying that wire, for what considers it first."""
+    wire_id = fresh_id(view.document.sheet, "w")
+    edit = operations.wiring(start, end, view.editor.gauge, _length_m(view, start, end), wire_id)
+    return words.wire_text(start, end), edit
+
+
+def _length_m(view: SheetView, start: str, end: str) -> float:
+    layout = view.sheet_scene.layout_
+    return length_of(layout.board.find(layout.port(start), layout.port(end))) * METRES_PER_UNIT

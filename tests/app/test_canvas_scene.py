@@ -8,7 +8,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from app.canvas import symbols
 from app.canvas.items import WireItem, tint
-from app.canvas.operations import next_part, spiral
+from app.canvas.operations import spiral
 from app.theme import DARK, LIGHT
 from core.edits import add_part, add_wire, move_parts, remove, set_part, set_sheet, set_wire, turn_parts
 from core.results import Assessment, BranchPoint, Condition, HeaterPoint, OperatingPoint, SupplyPoint
@@ -275,16 +275,6 @@ def test_spiral_begins_at_the_middle_and_goes_outwards():
     assert first[0] == (0.0, 0.0)
     assert {max(abs(x), abs(y)) for x, y in first[1:]} == {40.0}
     assert len(set(first)) == 9
-
-
-def test_next_part_stops_at_the_ends():
-    sheet = small_sheet()
-    assert next_part(sheet, (), 1) == "T1"
-    assert next_part(sheet, (), -1) == "E1"
-    assert next_part(sheet, ("V1",), 1) == "V2"
-    assert next_part(sheet, ("E1",), 1) is None
-    assert next_part(sheet, ("T1",), -1) is None
-    assert next_part(Sheet(), (), 1) is None
 
 
 def test_a_twisted_pair_says_its_size_once(qtbot):
