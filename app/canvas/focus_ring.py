@@ -16,6 +16,7 @@ from core.sheet import split_terminal
 _PIN = 9.0
 _WIDTH = 2.0
 _AWAY = 11.0  # from the body of a part: outside the halo of the selection
+_ROUNDER = 9.0  # a socket keeps its pin numbers inside its body, and its label close below
 _ROOM = 4.0
 
 
@@ -64,6 +65,6 @@ def _around_part(path: QPainterPath, place: Place) -> None:
     left, top, right, bottom = place.body
     rect = QRectF(left, top, right - left, bottom - top).adjusted(-_AWAY, -_AWAY, _AWAY, _AWAY)
     if place.part.kind == "tube" and rect.width() == rect.height():
-        path.addEllipse(rect.adjusted(4, 4, -4, -4))
+        path.addEllipse(rect.adjusted(_ROUNDER, _ROUNDER, -_ROUNDER, -_ROUNDER))
     else:
         path.addRoundedRect(rect, 8, 8)
