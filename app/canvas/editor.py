@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from app.canvas import operations
 from app.canvas.adding import Offer, Template, offers
-from app.canvas.layout import place_of
+from app.canvas.places import place_of
 from app.canvas.routing import Point, grown
 from app.canvas.wiring import lay_wire, why_no_offer, wire_offer
 

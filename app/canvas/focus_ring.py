@@ -7,7 +7,7 @@ from PySide6.QtGui import QPainter, QPainterPath
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from app.canvas.items import PREVIEW_LAYER
-from app.canvas.layout import Place
+from app.canvas.places import Place
 from app.canvas.scene import SheetScene
 from app.guard import guarded
 from app.theme import Theme

@@ -10,9 +10,9 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainte
 from PySide6.QtWidgets import QGraphicsEllipseItem, QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from app.canvas import symbols
-from app.canvas.layout import Place
 from app.canvas.look import PartLook
 from app.canvas.pairs import Sides, lead_to, waves
+from app.canvas.places import Place
 from app.canvas.routing import Point, Route
 from app.theme import Theme
 from core.catalogue import Catalogue

@@ -1,101 +1,48 @@
 """The layout: where every part, terminal and wire of a sheet lies, kept in step with the sheet.
 
-It knows geometry only. Moving one part lays again the wires on it and those its body newly covers, nothing
-else.
+It knows geometry only. All of it follows from the sheet alone: a sheet that is opened again, or drawn into a file,
+looks as it did on the screen. Where something changes, only what looked at that place is laid again.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
-from dataclasses import dataclass
-
-import msgspec
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
 
 from app.canvas import symbols
-from app.canvas.board import STRAP_CLEAR, Board, port_at
+from app.canvas.board import STRAP_CLEAR, Board, Kept, port_at
 from app.canvas.cells import touching
-from app.canvas.look import PartLook
-from app.canvas.looks import SILENT
 from app.canvas.pairs import Sides, sides_of
-from app.canvas.routing import CLEAR, Point, Port, Rect, Route, grown
-from app.canvas.symbols import Terminal
+from app.canvas.places import Place, place_of
+from app.canvas.routing import CLEAR, Point, Port, Rect
+from app.canvas.settling import settle
 from app.theme import Theme
 from core.catalogue import Catalogue
 from core.edits import Change
-from core.sheet import SUPPLY_KINDS, AnyPart, Sheet, Wire, split_terminal
+from core.sheet import Sheet, Wire, split_terminal
 
-# the figures a label must leave room for, whatever the numbers are at the moment
-_HEATER_ROOM = PartLook(state="ok", values="12.60 V  −10.0 %  0.300 A")
-_SUPPLY_ROOM = PartLook(state="ok", values="12.60 V  10.00 A  100 %")
-_OTHER_ROOM = PartLook(values="12.60 V  10.00 W")
+__all__ = ["Layout", "Place", "place_of"]
 
-
-def _room(kind: str) -> PartLook:
-    """A look whose figures are as long as those of a part of this kind get."""
-    if kind in SILENT:
-        return PartLook()
-    if kind in ("tube", "lamp"):
-        return _HEATER_ROOM
-    return _SUPPLY_ROOM if kind in SUPPLY_KINDS else _OTHER_ROOM
-
-
-@dataclass(frozen=True)
-class Place:
-    """Where one part lies on the sheet: its body, its label, and its terminals by name."""
-
-    part: AnyPart
-    body: Rect
-    label: Rect
-    terminals: dict[str, Terminal]
-
-    def point(self, name: str) -> Point | None:
-        """The place of a terminal on the sheet, or None if the part has no such terminal."""
-        terminal = self.terminals.get(name)
-        return None if terminal is None else (self.part.at[0] + terminal.x, self.part.at[1] + terminal.y)
-
-    def shifted(self, dx: float, dy: float) -> Place:
-        """The same part elsewhere."""
-        return Place(
-            _at(self.part, dx, dy), _moved(self.body, dx, dy), _moved(self.label, dx, dy), self.terminals
-        )
-
-
-def _at(part: AnyPart, dx: float, dy: float) -> AnyPart:
-    return msgspec.structs.replace(part, at=(part.at[0] + dx, part.at[1] + dy))
-
-
-def _moved(rect: Rect, dx: float, dy: float) -> Rect:
-    return rect[0] + dx, rect[1] + dy, rect[2] + dx, rect[3] + dy
-
-
-def place_of(part: AnyPart, catalogue: Catalogue, theme: Theme) -> Place:
-    """Measure one part."""
-    x, y = part.at
-    body = symbols.body(part, catalogue)
-    label = symbols.label_box(part, catalogue, _room(part.kind), theme)
-    return Place(
-        part,
-        _moved((body.left, body.top, body.right, body.bottom), x, y),
-        _moved((label.left, label.top, label.right, label.bottom), x, y),
-        {terminal.name: terminal for terminal in symbols.terminals(part, catalogue)},
-    )
+_FEW = 80  # up to so many wires a move shows at once how all others make room
 
 
 @dataclass
 class _Preview:
-    """What a running move has to put back."""
+    """What a running move has to put back: where the parts were, and the wires laid since."""
 
     places: dict[str, Place]
-    routes: dict[str, Route]
-    trunks: dict[str, Route]
+    moved: set[str]
+    shift: Point = (0.0, 0.0)
+    kept: dict[str, Kept] = field(default_factory=dict)
 
 
 class Layout:
     """Places of parts by id and routes of wires by id (in ``board``).
 
     ``ends`` counts the wires on each terminal; ``followers`` names the leading wire of each second wire of a
-    twisted pair.
+    twisted pair; ``ranks`` says in which place each wire is laid; ``disturbed`` are the places that the last
+    update left or took.
     """
 
     def __init__(self, sheet: Sheet, catalogue: Catalogue, theme: Theme) -> None:
@@ -103,16 +50,19 @@ class Layout:
         self.places: dict[str, Place] = {}
         self.ends: dict[str, int] = {}
         self.followers: dict[str, str] = {}
+        self.ranks: dict[str, int] = {}
+        self.disturbed: list[Rect] = []
         self._theme = theme
         self._catalogue = catalogue
         self._sheet = sheet
         self._wires_on: defaultdict[str, set[str]] = defaultdict(set)
-        self._twisted: defaultdict[str, set[str]] = defaultdict(set)
+        self._leaders: dict[str, str] = {}
+        self._seconds: dict[str, str] = {}
         self._preview: _Preview | None = None
         for part in sheet.parts:
             self._put(place_of(part, catalogue, theme))
         self._index_wires()
-        self.lay(wire.id for wire in sheet.wires)
+        self._lay(wire.id for wire in sheet.wires)
 
     def terminal_point(self, terminal: str) -> Point | None:
         """The place of ``V1.4`` on the sheet; None if there is no such terminal."""
@@ -133,16 +83,15 @@ class Layout:
                     best, least = f"{part_id}.{name}", far
         return best
 
-    def port(self, terminal: str, clear: float = CLEAR, towards: str = "") -> Port:
-        """The port at which a wire to ``V1.4`` ends; from a joint it leaves towards its other end."""
+    def port(self, terminal: str, clear: float = CLEAR, towards: Point | None = None) -> Port:
+        """The port at which a wire to ``V1.4`` ends; from a joint it leaves towards the point where it goes."""
         part_id, name = split_terminal(terminal)
         place = self.places[part_id]
         found = place.terminals.get(name) or symbols.terminal(place.part, self._catalogue, name)
         x, y = place.part.at[0] + found.x, place.part.at[1] + found.y
         way = found.dx, found.dy
-        other = self.terminal_point(towards) if towards and place.part.kind == "joint" else None
-        if other is not None:
-            way = _way_to(other[0] - x, other[1] - y)
+        if towards is not None and place.part.kind == "joint":
+            way = _way_to(towards[0] - x, towards[1] - y)
         return port_at(x, y, way, place.body, clear)
 
     def wires_on(self, part_ids: Iterable[str]) -> set[str]:
@@ -153,20 +102,28 @@ class Layout:
         """Whether no part lies in a rectangle."""
         return not self.board.parts_near(rect)
 
+    # following the sheet
+
     def update(self, sheet: Sheet, catalogue: Catalogue, change: Change) -> set[str]:
         """Follow the sheet; answers the wires that lie elsewhere now (or are new)."""
         self.end_preview()
-        before, old = self.places, self._sheet
-        self._sheet, self._catalogue, self.places = sheet, catalogue, dict(before)
+        old, self._sheet, self._catalogue = self._sheet, sheet, catalogue
+        self.disturbed = []
         touched = set(change.parts)
         if change.sheet:
             touched |= {part.id for part in sheet.parts if part.kind == "tube"}
-        shifts = {part_id: self._follow_part(part_id, before.get(part_id)) for part_id in touched}
-        moved = {part_id for part_id, shift in shifts.items() if shift != (0.0, 0.0)}
-        stale = self._follow_wires(old, change.wires) | self.wires_on(moved)
-        known = {part_id: shift for part_id, shift in shifts.items() if shift is not None}
-        laid = self._lay_moved(stale & sheet.wire_by_id.keys(), known)
-        return laid | self.lay(self._covered(moved) - laid)
+        stale = self._follow_wires(old, change.wires)
+        for part_id in sorted(touched):
+            part = sheet.part_by_id.get(part_id)
+            if self._replace(part_id, None if part is None else place_of(part, catalogue, self._theme)):
+                stale |= self.wires_on((part_id,))
+        return self._settle(stale & self.ranks.keys())
+
+    def _is_reordered(self, old: Sheet) -> bool:
+        """Whether wires that stay have changed places in the sheet, and so are laid in another order."""
+        now, before = self._sheet.wire_by_id, old.wire_by_id
+        both = now.keys() & before.keys()
+        return [one for one in now if one in both] != [one for one in before if one in both]
 
     def _follow_wires(self, old: Sheet, changed: Iterable[str]) -> set[str]:
         """Take wires off the board that go elsewhere now, and index the rest; answers what must be laid."""
@@ -175,28 +132,35 @@ class Layout:
             for wire_id in changed
             if _course(old.wire_by_id.get(wire_id)) != _course(self._sheet.wire_by_id.get(wire_id))
         }
+        if self._is_reordered(old):
+            elsewhere = old.wire_by_id.keys() | self._sheet.wire_by_id.keys()
         if not elsewhere:
             return elsewhere
+        stale = self._with_partners(elsewhere)
         for wire_id in elsewhere:
-            self.board.lift(wire_id)
-            self.followers.pop(wire_id, None)
-        left_alone = {wire_id for group in self._twisted.values() if group & elsewhere for wire_id in group}
+            self._lift(wire_id)
         self._index_wires()
-        return elsewhere | left_alone
+        return stale | self._with_partners(elsewhere)
 
-    def _follow_part(self, part_id: str, before: Place | None) -> Point | None:
-        """Put, move or remove one part; answers its shift where it only moved."""
-        part = self._sheet.part_by_id.get(part_id)
-        if part is None:
+    def _lift(self, wire_id: str) -> None:
+        self.disturbed += self.board.boxes(wire_id)
+        self.board.lift(wire_id)
+        self.followers.pop(wire_id, None)
+
+    def _replace(self, part_id: str, place: Place | None) -> bool:
+        """Put, move or remove one part; answers whether wires on it must be laid again."""
+        before, taken = self.places.get(part_id), self.board.taken_by(part_id)
+        if place is None:
             self.places.pop(part_id, None)
             self.board.remove_part(part_id)
-            return None
-        place = place_of(part, self._catalogue, self._theme)
-        self._put(place)
-        if before is None or before.terminals != place.terminals:
-            return None
-        shift = part.at[0] - before.part.at[0], part.at[1] - before.part.at[1]
-        return shift if _moved(before.body, *shift) == place.body else None
+        else:
+            self._put(place)
+        now = self.board.taken_by(part_id)
+        if now != taken:
+            self.disturbed += taken ^ now
+        if before is None or place is None:
+            return True
+        return (before.part.at, before.body, before.terminals) != (place.part.at, place.body, place.terminals)
 
     def _put(self, place: Place) -> None:
         self.places[place.part.id] = place
@@ -205,103 +169,145 @@ class Layout:
         elif place.part.kind != "frame":
             self.board.place(place.part.id, place.body, place.label)
 
-    def _covered(self, part_ids: Iterable[str]) -> set[str]:
-        """Wires of other parts that run through the bodies of these parts."""
-        covered: set[str] = set()
-        for part_id in part_ids:
-            if part_id in self.places and self.places[part_id].part.kind != "frame":
-                covered |= self.board.through(grown(self.places[part_id].body, -1.0)) - self.wires_on(
-                    (part_id,)
-                )
-        return covered
+    # moving on trial
 
     def preview(self, part_ids: Iterable[str], dx: float, dy: float) -> set[str]:
-        """Show parts shifted from where the sheet has them; answers the wires laid again."""
+        """Show parts shifted from where the sheet has them; answers the wires that lie elsewhere than before."""
         moved = [part_id for part_id in part_ids if part_id in self.places]
-        attached = self._with_partners(self.wires_on(moved))
-        if self._preview is None:
-            self._preview = _Preview(
-                {part_id: self.places[part_id] for part_id in moved},
-                {wire_id: self.board.routes[wire_id] for wire_id in attached},
-                {wire_id: self.board.trunks[wire_id] for wire_id in attached if wire_id in self.board.trunks},
+        preview = self._preview
+        if preview is None:
+            preview = self._preview = _Preview(
+                {part_id: self.places[part_id] for part_id in moved}, set(moved)
             )
-        for wire_id in attached:
-            self._restore(wire_id)
+        preview.shift = (dx, dy)
+        self.disturbed = []
         for part_id in moved:
-            self._put(self._preview.places[part_id].shifted(dx, dy))
-        return self._lay_moved(attached, dict.fromkeys(moved, (dx, dy)))
+            self._replace(part_id, preview.places[part_id].shifted(dx, dy))
+        attached = self.wires_on(moved)
+        if len(self.ranks) <= _FEW:
+            return self._settle(attached)
+        # a large sheet settles when the parts are let go; until then only their own wires follow
+        return self._lay_moved(self._with_partners(attached))
+
+    def _lay_moved(self, wire_ids: set[str]) -> set[str]:
+        """Lay the wires of parts that are being moved; one whose both ends move only moves along."""
+        preview = self._preview
+        assert preview is not None
+        for leader in sorted(set(map(self._leader_of, wire_ids)), key=self.ranks.__getitem__):
+            group = self._group(leader)
+            self._remember(group)
+            if _sockets(self._sheet.wire_by_id[leader]) <= preview.moved:
+                for wire_id in group:
+                    self.board.keep_shifted(wire_id, preview.kept[wire_id], *preview.shift)
+            else:
+                self._lay_group(leader)
+        return wire_ids
 
     def end_preview(self) -> set[str]:
         """Put everything back where the sheet has it; answers the wires that were put back."""
-        preview = self._preview
+        preview, self._preview = self._preview, None
         if preview is None:
             return set()
-        for place in preview.places.values():
-            self._put(place)
-        for wire_id in preview.routes:
-            self._restore(wire_id)
-        self._preview = None
-        return set(preview.routes)
+        self.disturbed = []
+        for part_id, place in preview.places.items():
+            self._replace(part_id, place)
+        for wire_id, kept in preview.kept.items():
+            self.disturbed += self.board.boxes(wire_id)
+            self.board.keep_shifted(wire_id, kept, 0.0, 0.0)
+            self.disturbed += self.board.boxes(wire_id)
+            self.followers.pop(wire_id, None)
+        for wire_id in preview.kept:
+            self._note_follower(wire_id)
+        return set(preview.kept)
 
-    def _restore(self, wire_id: str) -> None:
+    def _remember(self, wire_ids: Iterable[str]) -> None:
         if self._preview is not None:
-            trunk = self._preview.trunks.get(wire_id)
-            self.board.keep(wire_id, self._preview.routes[wire_id], trunk)
+            for wire_id in wire_ids:
+                if wire_id not in self._preview.kept:
+                    self._preview.kept[wire_id] = self.board.kept(wire_id)
 
-    def _lay_moved(self, wire_ids: Iterable[str], shifts: dict[str, Point]) -> set[str]:
-        """Lay wires after parts moved; a wire whose both ends moved alike only moves along."""
-        stale = self._with_partners(wire_ids)
-        kept: set[str] = set()
-        for wire_id in stale:
-            shift = self._common_shift(self._sheet.wire_by_id[wire_id], shifts)
-            if shift is not None and wire_id in self.board.routes:
-                self.board.shift(wire_id, *shift)
-                kept.add(wire_id)
-        kept -= self._with_partners(stale - kept)
-        return kept | self.lay(stale - kept)
+    # laying
 
-    def _common_shift(self, wire: Wire, shifts: dict[str, Point]) -> Point | None:
-        first = shifts.get(split_terminal(wire.start)[0])
-        return first if first is not None and first == shifts.get(split_terminal(wire.end)[0]) else None
+    def _settle(self, wire_ids: Iterable[str]) -> set[str]:
+        """Lay wires, and whatever looked at the places that were disturbed; answers what lies elsewhere now."""
+        stale = {self._leader_of(wire_id) for wire_id in wire_ids}
+        for rect in self.disturbed:
+            stale |= self._looked_at(rect)
+        laid: set[str] = set()
 
-    def lay(self, wire_ids: Iterable[str]) -> set[str]:
-        """Lay wires, all others staying where they are; answers what was laid.
+        def redo(leader: str) -> list[Rect]:
+            group = self._group(leader)
+            before = [(self.board.routes.get(one), self.board.trunks.get(one)) for one in group]
+            boxes = [rect for one in group for rect in self.board.boxes(one)]
+            self._lay_group(leader)
+            if before == [(self.board.routes[one], self.board.trunks.get(one)) for one in group]:
+                return []
+            laid.update(group)
+            boxes += [rect for one in group for rect in self.board.boxes(one)]
+            self.disturbed += boxes
+            return boxes
 
-        Straps come first, as they have the least choice, then the order of the sheet.
-        """
-        wanted = self._with_partners(wire_ids)
-        if not wanted:
-            return wanted
-        for wire_id in wanted:
+        settle(stale, self.ranks, redo, self._looked_at)
+        return laid
+
+    def _looked_at(self, rect: Rect) -> set[str]:
+        return {self._leader_of(wire_id) for wire_id in self.board.zones.near(rect)}
+
+    def _lay(self, wire_ids: Iterable[str]) -> None:
+        """Lay wires that are not on the board yet."""
+        leaders = {self._leader_of(wire_id) for wire_id in wire_ids}
+        for leader in sorted(leaders, key=self.ranks.__getitem__):
+            self._lay_group(leader)
+
+    def _group(self, leader: str) -> tuple[str, ...]:
+        second = self._seconds.get(leader)
+        return (leader,) if second is None else (leader, second)
+
+    def _leader_of(self, wire_id: str) -> str:
+        return self._leaders.get(wire_id, wire_id)
+
+    def _lay_group(self, leader: str) -> None:
+        """Lay a wire, and the second one of its pair along it."""
+        group = self._group(leader)
+        self._remember(group)
+        for wire_id in group:
             self.board.lift(wire_id)
             self.followers.pop(wire_id, None)
-        for wire in self._in_order(wanted):
-            self._lay_one(wire)
-        return wanted
-
-    def _in_order(self, wire_ids: set[str]) -> list[Wire]:
-        order = {wire_id: number for number, wire_id in enumerate(self._sheet.wire_by_id)}
-        wires = [self._sheet.wire_by_id[wire_id] for wire_id in sorted(wire_ids, key=order.__getitem__)]
-        return sorted(wires, key=lambda wire: len(_sockets(wire)))
-
-    def _lay_one(self, wire: Wire) -> None:
-        if split_terminal(wire.start)[0] == split_terminal(wire.end)[0]:
-            start, end = self.port(wire.start, STRAP_CLEAR), self.port(wire.end, STRAP_CLEAR)
-            self.board.lay(wire.id, start, end, STRAP_CLEAR)
+        wire = self._sheet.wire_by_id[leader]
+        self._lay_alone(wire)
+        if len(group) == 1:
             return
-        leader = self._leader(wire)
-        if leader is None:
-            self.board.lay(
-                wire.id, self.port(wire.start, towards=wire.end), self.port(wire.end, towards=wire.start)
-            )
-            return
-        same_way = split_terminal(wire.start)[0] == split_terminal(leader.start)[0]
-        first, last = (wire.start, wire.end) if same_way else (wire.end, wire.start)
+        second = self._sheet.wire_by_id[group[1]]
+        same_way = split_terminal(second.start)[0] == split_terminal(wire.start)[0]
+        first, last = (second.start, second.end) if same_way else (second.end, second.start)
         self.board.lay_pair(
-            wire.id, leader.id, self.port(first, towards=last), self.port(last, towards=first)
+            second.id,
+            leader,
+            self.port(first, towards=self.terminal_point(last)),
+            self.port(last, towards=self.terminal_point(first)),
         )
-        if wire.id in self.board.trunks:
-            self.followers[wire.id] = leader.id
+        self._note_follower(second.id)
+
+    def _note_follower(self, wire_id: str) -> None:
+        if wire_id in self._leaders and wire_id in self.board.trunks:
+            self.followers[wire_id] = self._leaders[wire_id]
+
+    def _lay_alone(self, wire: Wire) -> None:
+        via = self._via(wire)
+        clear = STRAP_CLEAR if len(_sockets(wire)) == 1 else CLEAR
+        start, end = (
+            self.port(wire.start, clear, via[0] if via else self.terminal_point(wire.end)),
+            self.port(wire.end, clear, via[-1] if via else self.terminal_point(wire.start)),
+        )
+        self.board.lay(wire.id, start, end, clear, via)
+
+    def _via(self, wire: Wire) -> tuple[Point, ...]:
+        """The corners that are set for a wire; they go along while both its ends are being moved."""
+        preview = self._preview
+        if not wire.via or preview is None or not _sockets(wire) <= preview.moved:
+            return wire.via
+        dx, dy = preview.shift
+        return tuple((x + dx, y + dy) for x, y in wire.via)
 
     def sides(self, wire_ids: Iterable[str]) -> dict[str, Sides]:
         """On which sides of their trunk the wires of twisted pairs begin and end."""
@@ -315,38 +321,29 @@ class Layout:
                 found[wire_id] = (first, last) if follower == wire_id else (-first, -last)
         return found
 
-    def _leader(self, wire: Wire) -> Wire | None:
-        """The wire of a twisted pair that is laid first, for the one that follows it."""
-        for partner_id in self._partners((wire.id,)):
-            partner = self._sheet.wire_by_id[partner_id]
-            if partner_id in self.board.routes and _sockets(partner) == _sockets(wire):
-                return partner
-        return None
-
-    def _partners(self, wire_ids: Iterable[str]) -> set[str]:
-        """The other halves of twisted pairs; a twist of three or more wires is drawn untwisted."""
-        partners: set[str] = set()
-        for wire_id in wire_ids:
-            wire = self._sheet.wire_by_id.get(wire_id)
-            group = self._twisted.get(wire.twist, set()) if wire is not None and wire.twist else set()
-            if len(group) == 2:
-                partners |= group - {wire_id}
-        return {wire_id for wire_id in partners if wire_id in self._sheet.wire_by_id}
-
     def _with_partners(self, wire_ids: Iterable[str]) -> set[str]:
-        wanted = set(wire_ids)
-        return wanted | self._partners(wanted)
+        return {one for wire_id in wire_ids for one in self._group(self._leader_of(wire_id))}
 
     def _index_wires(self) -> None:
+        """Note what is on each terminal, which wires are pairs, and in which order they are laid.
+
+        Straps come first, as they have the least choice, then the order of the sheet; the two wires of a pair go
+        together. A twist of three or more wires is drawn untwisted.
+        """
         self._wires_on.clear()
-        self._twisted.clear()
         self.ends = {}
         for wire in self._sheet.wires:
             for terminal in (wire.start, wire.end):
                 self._wires_on[split_terminal(terminal)[0]].add(wire.id)
                 self.ends[terminal] = self.ends.get(terminal, 0) + 1
-            if wire.twist:
-                self._twisted[wire.twist].add(wire.id)
+        self._seconds = dict(_pairs(self._sheet))
+        self._leaders = {second: leader for leader, second in self._seconds.items()}
+        leaders = [wire for wire in self._sheet.wires if wire.id not in self._leaders]
+        ordered = sorted(leaders, key=lambda wire: len(_sockets(wire)))
+        self.ranks = {
+            one: rank for rank, one in enumerate(one for wire in ordered for one in self._group(wire.id))
+        }
+        self.board.ranks = self.ranks
 
     def bounds(self) -> Rect | None:
         """The rectangle around all parts, labels and wires; None for an empty sheet."""
@@ -377,6 +374,17 @@ def _sockets(wire: Wire) -> frozenset[str]:
     return frozenset((split_terminal(wire.start)[0], split_terminal(wire.end)[0]))
 
 
-def _course(wire: Wire | None) -> tuple[str, str, str | None] | None:
+def _course(wire: Wire | None) -> tuple[object, ...] | None:
     """What decides where a wire lies."""
-    return None if wire is None else (wire.start, wire.end, wire.twist)
+    return None if wire is None else (wire.start, wire.end, wire.twist, wire.via)
+
+
+def _pairs(sheet: Sheet) -> Iterator[tuple[str, str]]:
+    """The first and the second wire of each twisted pair between the same two parts."""
+    twisted: defaultdict[str, list[Wire]] = defaultdict(list)
+    for wire in sheet.wires:
+        if wire.twist:
+            twisted[wire.twist].append(wire)
+    for group in twisted.values():
+        if len(group) == 2 and _sockets(group[0]) == _sockets(group[1]) and len(_sockets(group[0])) == 2:
+            yield group[0].id, group[1].id

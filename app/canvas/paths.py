@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 
-from app.canvas.layout import Place
+from app.canvas.places import Place
 from app.canvas.routing import Point
 from core.catalogue import Catalogue
 from core.sheet import Sheet, Tube, split_terminal

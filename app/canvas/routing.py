@@ -34,13 +34,17 @@ _TOUCH = 0.5
 
 @dataclass(frozen=True, slots=True)
 class Port:
-    """Where a wire ends: a terminal, the axis-parallel way out of it and how far it must go that way."""
+    """Where a wire ends: a terminal, the axis-parallel way out of it and how far it must go that way.
+
+    From a ``free`` one, a corner that the user has set, it may leave any way.
+    """
 
     x: float
     y: float
     dx: float
     dy: float
     reach: float = CLEAR
+    free: bool = False
 
     @property
     def point(self) -> Point:
@@ -176,7 +180,7 @@ def _is_outside(box: Rect, start: Port, end: Port) -> bool:
 def _lines(start: Port, end: Port, boxes: Sequence[Rect], within: Rect | None, axis: int) -> list[float]:
     """The coordinates worth using along one axis, sorted; lines closer than 2 units count once."""
     ends = (start.exit[axis], end.exit[axis])
-    middle = round(sum(ends) / 2 / _SNAP) * _SNAP
+    middle = math.floor(sum(ends) / 2 / _SNAP + 0.5) * _SNAP
     wanted = {middle, *(box[axis] for box in boxes), *(box[axis + 2] for box in boxes)}
     if within is not None:
         wanted = {value for value in wanted if within[axis] <= value <= within[axis + 2]}
@@ -223,22 +227,23 @@ class _Grid:
         """
         width = len(self.xs)
         (first_x, first_y), (goal_x, goal_y) = self._crossing(start.exit), self._crossing(end.exit)
-        first = ((first_y * width + first_x) << 1) | start.is_level
-        goal = ((goal_y * width + goal_x) << 1) | end.is_level
-        guesses = self._guesses(goal_x, goal_y, end.is_level)
+        goals = _arrivals(goal_y * width + goal_x, end)
+        guesses = self._guesses(goal_x, goal_y, None if end.free else end.is_level)
         best = [math.inf] * (2 * width * len(self.ys))
-        best[first] = 0.0
         came: dict[int, int] = {}
         done: set[int] = set()
-        queue: list[tuple[float, float, int]] = [(0.0, 0.0, first)]
+        queue: list[tuple[float, float, int]] = []
+        for first in _arrivals(first_y * width + first_x, start):
+            best[first] = 0.0
+            queue.append((0.0, 0.0, first))
         while queue:
             _, cost, state = heapq.heappop(queue)
-            if state == goal:
+            if state in goals:
                 return self._line(state, came)
             if state in done:
                 continue
             done.add(state)
-            for following, step in self._steps(state, goal):
+            for following, step in self._steps(state, goals):
                 total = step - cost  # costs stand negated in the queue
                 if total < best[following]:
                     best[following] = total
@@ -249,7 +254,7 @@ class _Grid:
     def _crossing(self, point: Point) -> tuple[int, int]:
         return bisect_left(self.xs, point[0]), bisect_left(self.ys, point[1])
 
-    def _steps(self, state: int, goal: int) -> list[tuple[int, float]]:
+    def _steps(self, state: int, goals: tuple[int, ...]) -> list[tuple[int, float]]:
         """States one piece of line away, with what it costs to go there; blocked ones are left out."""
         width = len(self.xs)
         node = state >> 1
@@ -265,11 +270,11 @@ class _Grid:
             steps.append(((node + width) << 1, column[y] + turn_upright))
         if y and column[y - 1] < math.inf:
             steps.append(((node - width) << 1, column[y - 1] + turn_upright))
-        if state ^ 1 == goal:
-            steps.append((goal, _BEND))
+        if state ^ 1 in goals:
+            steps.append((state ^ 1, _BEND))
         return steps
 
-    def _guesses(self, goal_x: int, goal_y: int, goal_level: bool) -> list[float]:
+    def _guesses(self, goal_x: int, goal_y: int, goal_level: bool | None) -> list[float]:
         """For every state what is left at the least: the distance, and the bends that cannot be spared."""
         across = [abs(x - self.xs[goal_x]) for x in self.xs]
         guesses: list[float] = []
@@ -289,8 +294,15 @@ class _Grid:
         return [(self.xs[(s >> 1) % width], self.ys[(s >> 1) // width]) for s in reversed(states)]
 
 
-def _least_bends(across: bool, down: bool, goal_level: bool) -> tuple[int, int]:
-    """Bends that are left at the least after an upright and after a level arrival."""
+def _arrivals(node: int, port: Port) -> tuple[int, ...]:
+    """The states of a crossing in which a route may begin or end at a port."""
+    return (node << 1, node << 1 | 1) if port.free else (node << 1 | port.is_level,)
+
+
+def _least_bends(across: bool, down: bool, goal_level: bool | None) -> tuple[int, int]:
+    """Bends that are left at the least after an upright and after a level arrival; None is a goal of any way."""
+    if goal_level is None:
+        return (1, 1) if across and down else (int(across), int(down))
     if across and down:
         return (1, 2) if goal_level else (2, 1)
     if across:

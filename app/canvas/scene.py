@@ -10,11 +10,11 @@ from collections.abc import Iterable
 from PySide6.QtCore import QObject, QRectF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
-from app.canvas.items import DotItem, PartItem, WireItem, text_size
+from app.canvas.items import DotItem, PartItem, WireItem
 from app.canvas.layout import Layout
 from app.canvas.look import PartLook
-from app.canvas.looks import part_looks, wire_text
-from app.canvas.routing import Rect, grown
+from app.canvas.looks import part_looks
+from app.canvas.texts import WireTexts
 from app.document import Document
 from app.proposal import Proposal
 from app.selection import Selection
@@ -71,12 +71,14 @@ class SheetScene(QGraphicsScene):
         self.wire_items.clear()
         sheet = self.document.sheet
         self.layout_ = Layout(sheet, self.document.catalogue, self.theme)
+        self._texts = WireTexts(self.layout_, self.theme)
         self._fix_rect()
         for part in sheet.parts:
             self._add_part(part.id)
         for wire in sheet.wires:
             self._add_wire(wire.id)
         self._show_routes(sheet.wire_by_id)
+        self._show_texts(sheet.wire_by_id)
         self._show_dots()
         self.refresh_looks()
         self._on_selected(self.selection.ids)
@@ -104,7 +106,9 @@ class SheetScene(QGraphicsScene):
     def _on_changed(self, change: Change) -> None:
         sheet, catalogue = self.document.sheet, self.document.catalogue
         moved = self.layout_.end_preview()
+        put_back = self.layout_.disturbed if moved else []
         laid = self.layout_.update(sheet, catalogue, change)
+        self.layout_.disturbed += put_back
         touched = set(change.parts) | (self.part_items.keys() if change.sheet else set())
         for part_id in sorted(touched):
             if part_id not in sheet.part_by_id:
@@ -118,7 +122,9 @@ class SheetScene(QGraphicsScene):
                 self.removeItem(self.wire_items.pop(wire_id))
             elif wire_id not in self.wire_items:
                 self._add_wire(wire_id)
-        self._show_routes((moved | laid | change.wires) & sheet.wire_by_id.keys())
+        shown = (moved | laid | change.wires) & sheet.wire_by_id.keys()
+        self._show_routes(shown)
+        self._show_texts(shown)
         if change.wires or change.parts:
             self._show_dots()
         self.refresh_looks()
@@ -156,7 +162,7 @@ class SheetScene(QGraphicsScene):
                     item.update()
 
     def _show_routes(self, wire_ids: Iterable[str]) -> None:
-        """Show wires where the layout has them, and find a place for their texts."""
+        """Show wires where the layout has them."""
         board, wires = self.layout_.board, self.document.sheet.wire_by_id
         shown = sorted(set(wire_ids))
         sides = self.layout_.sides(shown)
@@ -165,31 +171,10 @@ class SheetScene(QGraphicsScene):
             self.wire_items[wire_id].show_route(
                 wires[wire_id], board.routes[wire_id], trunk, sides.get(wire_id, (1, 1))
             )
-        self._show_texts(shown)
 
-    def _show_texts(self, wire_ids: list[str]) -> None:
-        crowded = set(wire_ids)
-        for wire_id in wire_ids:
-            crowded.update(self.layout_.board.texts_near(self._near(wire_id)))
-        for wire_id in sorted(crowded):
-            self.layout_.board.drop_text(wire_id)
-        for wire_id in sorted(crowded):
-            self._show_text(wire_id)
-
-    def _show_text(self, wire_id: str) -> None:
-        """Place one text; the second wire of a pair keeps quiet where it would say the same."""
-        wires = self.document.sheet.wire_by_id
-        text = wire_text(wires[wire_id])
-        leader = wires.get(self.layout_.followers.get(wire_id, ""))
-        at = None
-        if text and (leader is None or text != wire_text(leader)):
-            at = self.layout_.board.text_spot(wire_id, *text_size(text, self.theme))
-        self.wire_items[wire_id].show_text(text, at)
-
-    def _near(self, wire_id: str) -> Rect:
-        line = self.layout_.board.routes[wire_id]
-        xs, ys = [x for x, _ in line], [y for _, y in line]
-        return grown((min(xs), min(ys), max(xs), max(ys)), 4.0)
+    def _show_texts(self, wire_ids: Iterable[str]) -> None:
+        for wire_id in self._texts.follow(self.document.sheet, wire_ids, self.layout_.disturbed):
+            self.wire_items[wire_id].show_text(*self._texts.of(wire_id))
 
     def _show_dots(self) -> None:
         """Put a dot on every terminal where three or more wires meet."""
@@ -220,7 +205,8 @@ class SheetScene(QGraphicsScene):
         for part_id in part_ids:
             if part_id in self.part_items:
                 self.part_items[part_id].show_place(self.layout_.places[part_id], self.document.catalogue)
-        self._show_routes(laid & self.wire_items.keys())
+        self._show_routes(laid)
+        self._show_texts(laid)
         self._show_dots()
 
     def part_at(self, x: float, y: float) -> str | None:

@@ -12,8 +12,8 @@ from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtTest import QTest
 
 from app.canvas import telling
-from app.canvas.layout import place_of
 from app.canvas.paths import named_pin, nearest, next_in, pins_in_turn, reading_order
+from app.canvas.places import place_of
 from app.theme import DARK, LIGHT, contrast
 from core.sheet import Balance, Relay, Resistor, Sheet, Tube, Winding
 from tests.app.canvas_rig import CATALOGUE, NONE, SHIFT, Rig, make_rig, small_sheet
