@@ -21,7 +21,7 @@ BIAS_ROUNDING = 1e-6
 _ROOT_TWO = math.sqrt(2)
 
 
-class _Limits(NamedTuple):
+class StressLimits(NamedTuple):
     """Highest volts of the heater above its cathode and below it, peak and DC part."""
 
     above_peak: float
@@ -38,7 +38,7 @@ class _Stress(NamedTuple):
     published: bool
 
 
-def _limits(kind: TubeType) -> _Limits:
+def stress_limits(kind: TubeType) -> StressLimits:
     """The published limits; infinite where one of the pair is not given, 90 V where neither is."""
 
     def pair(peak: float | None, dc: float | None) -> tuple[float, float]:
@@ -47,12 +47,12 @@ def _limits(kind: TubeType) -> _Limits:
         return math.inf if peak is None else peak, math.inf if dc is None else dc
 
     above = pair(kind.hk_positive_peak_v, kind.hk_positive_dc_v)
-    return _Limits(*above, *pair(kind.hk_negative_peak_v, kind.hk_negative_dc_v))
+    return StressLimits(*above, *pair(kind.hk_negative_peak_v, kind.hk_negative_dc_v))
 
 
 def heater_cathode_voltage(case: Case) -> Iterator[Finding]:
     """Tubes whose cathode is too far from their heater."""
-    known: dict[str, _Limits] = {}
+    known: dict[str, StressLimits] = {}
     mends: dict[Line, Sentence] = {}
     for tube, kind in case.tubes:
         cathode_v = tube.cathode_v
@@ -60,7 +60,7 @@ def heater_cathode_voltage(case: Case) -> Iterator[Finding]:
             continue
         limits = known.get(tube.type)
         if limits is None:
-            limits = known[tube.type] = _limits(kind)
+            limits = known[tube.type] = stress_limits(kind)
         terminals = [f"{tube.id}.{pin}" for pin in kind.heater_pins]
         line = case.line_of[tube.id]
         for point in case.points:
@@ -76,7 +76,7 @@ def _is_judged(tube: Tube, kind: TubeType) -> bool:
     return tube.cathode_v is not None and kind.heating == "indirect" and not kind.cathode_joined
 
 
-def _is_beyond(limits: _Limits, dc: float, peak: float) -> bool:
+def _is_beyond(limits: StressLimits, dc: float, peak: float) -> bool:
     room = 1 + BIAS_ROUNDING
     return (
         dc + peak > limits.above_peak * room
@@ -94,7 +94,7 @@ def _pins(terminals: list[str], ac: bool, point: OperatingPoint) -> list[tuple[f
 
 def _worst(cathode_v: float, kind: TubeType, pins: list[tuple[float, float]]) -> _Stress:
     """The stress that passes its limit furthest."""
-    limits = _limits(kind)
+    limits = stress_limits(kind)
     above = kind.hk_positive_peak_v is not None or kind.hk_positive_dc_v is not None
     below = kind.hk_negative_peak_v is not None or kind.hk_negative_dc_v is not None
     stresses = []
@@ -228,7 +228,7 @@ def _bounds(tube: Tube, kind: TubeType, pin: tuple[float, float], base: float) -
 
     The volts of the line are those of its lowest pin, now at ``base``.
     """
-    limits, cathode_v = _limits(kind), tube.cathode_v or 0.0
+    limits, cathode_v = stress_limits(kind), tube.cathode_v or 0.0
     bias, peak = pin
     low = cathode_v - min(limits.below_peak - peak, limits.below_dc)
     high = cathode_v + min(limits.above_peak - peak, limits.above_dc)

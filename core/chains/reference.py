@@ -1,0 +1,72 @@
+"""Tying a heater line to the chassis: by the centre tap, by two equal resistors, or by one side."""
+
+from __future__ import annotations
+
+from core.chains.draft import Draft
+from core.chains.model import Feed, Reference
+from core.preferred import nearest, next_wattage
+from core.rules.mends import REFERENCE_OHM, reference_pair_w
+from core.sheet import Chassis, Resistor
+
+_NEAR = 260.0
+_MOST_W = 0.5
+_LEAST_W = 0.5  # half-watt resistors: common practice at 6.3 V, where each turns a tenth of a watt into heat
+
+
+def references_for(feed: Feed) -> tuple[Reference, ...]:
+    """What a feed can be tied by, the usual one first; the mains are never tied."""
+    if feed.is_mains:
+        return ("none",)
+    if feed.tap is not None:
+        return ("tap", "pair", "side", "none")
+    if feed.is_ac:
+        return ("pair", "side", "none")
+    return ("side", "none")
+
+
+def tie(draft: Draft, feed: Feed, reference: Reference) -> float | None:
+    """Tie a line to a chassis symbol near its supply; answers the ohms that lie across the feed for it, if any."""
+    if reference == "none":
+        return None
+    chassis = f"{_chassis_near(draft, feed)}.e"
+    if reference == "pair":
+        return 2 * _pair(draft, feed, chassis)
+    end = feed.tap if reference == "tap" and feed.tap is not None else feed.second
+    draft.wire(end, chassis, 0.0, feed.rated_v)
+    return None
+
+
+def pair_ohm(volts: float) -> float:
+    """Each resistor of a reference pair: 100 Ω, more where that would turn more than half a watt into heat."""
+    if reference_pair_w(volts, REFERENCE_OHM) <= _MOST_W:
+        return REFERENCE_OHM
+    return nearest(volts * volts / 4 / _MOST_W, side="up")
+
+
+def _pair(draft: Draft, feed: Feed, chassis: str) -> float:
+    ohm = pair_ohm(feed.emf_v)
+    heat = reference_pair_w(feed.emf_v, ohm)
+    rated_w = max(next_wattage(2 * heat) or 2 * heat, _LEAST_W)
+    x, y = draft.part_at(feed.first)
+    amps = feed.emf_v / ohm / 2
+    for end, dy in ((feed.first, -100.0), (feed.second, 100.0)):
+        part_id = draft.part_id("resistor")
+        at = draft.free_place(x + 20, y + dy, (0.0, 20.0 if dy > 0 else -20.0))
+        draft.parts.append(Resistor(id=part_id, ohm=ohm, rated_w=rated_w, at=at))
+        draft.wire(end, f"{part_id}.2", amps, feed.rated_v)
+        draft.wire(f"{part_id}.1", chassis, amps, feed.rated_v)
+    return ohm
+
+
+def _chassis_near(draft: Draft, feed: Feed) -> str:
+    """A chassis symbol near the supply, a new one where there is none."""
+    x, y = draft.part_at(feed.first)
+    parts = (*draft.sheet.parts, *draft.parts)
+    near = [
+        (abs(part.at[0] - x) + abs(part.at[1] - y), part.id) for part in parts if isinstance(part, Chassis)
+    ]
+    if near and min(near)[0] <= _NEAR:
+        return min(near)[1]
+    part_id = draft.part_id("chassis")
+    draft.parts.append(Chassis(id=part_id, at=draft.free_place(x + 80, y + 100, (0.0, 20.0))))
+    return part_id
