@@ -162,6 +162,10 @@ _INSULATION: dict[str, tuple[str, str]] = {
 }
 
 
+INSULATIONS: tuple[str, ...] = tuple(_INSULATION)
+"""The plain names of the colours that wires come in."""
+
+
 @lru_cache(maxsize=256)
 def _pen(colour: str, width: float, dash: tuple[float, ...]) -> QPen:
     pen = QPen(QColor(colour), width)

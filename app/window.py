@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 from app.banner import Banner
 from app.canvas.scene import SheetScene
 from app.canvas.view import SheetView
+from app.canvas.wiring import lay_wire
 from app.dialogs import Dialogs
 from app.document import Document
 from app.files import with_ending
@@ -100,6 +101,8 @@ class MainWindow(QMainWindow):
             self._side = made
             made.restore(self.settings.bytes_of("panes"))
             made.parts_list.add_requested.connect(self._on_add_requested)
+            made.tables.part_wanted.connect(self._on_add_requested)
+            made.tables.wire_wanted.connect(self._on_wire_wanted)
         return self._side
 
     def complete(self) -> None:
@@ -140,6 +143,9 @@ class MainWindow(QMainWindow):
 
     def _on_add_requested(self, template: dict[str, Any]) -> None:
         self.view.editor.add(template)
+
+    def _on_wire_wanted(self, start: str, end: str) -> None:
+        lay_wire(self.view, start, end)
 
     def _on_scheme(self, _scheme: object) -> None:
         if self.settings.theme == "system":

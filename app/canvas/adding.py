@@ -168,7 +168,7 @@ def offers(text: str, catalogue: Catalogue) -> list[Offer]:
     tokens = text.split()
     if not tokens:
         return []
-    values, words = _values_of(tokens)
+    values, words = values_of(tokens)
     named = _catalogue_offers(text, catalogue)
     by_kind = _kind_offers(values, words)
     exact = [offer for offer in named if _plain(offer.label) == _plain(text)]
@@ -248,7 +248,7 @@ def _short(text: str) -> str:
     return re.sub(r"(\.[0-9]*?)0+(?=\D|$)", r"\1", text).replace(".\u2009", "\u2009")
 
 
-def _values_of(tokens: list[str]) -> tuple[dict[Dimension, float], list[str]]:
+def values_of(tokens: list[str]) -> tuple[dict[Dimension, float], list[str]]:
     """Split tokens into values by dimension and the words that are left."""
     values: dict[Dimension, float] = {}
     words: list[str] = []

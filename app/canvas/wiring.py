@@ -28,8 +28,8 @@ def wire_offer(text: str, sheet: Sheet) -> Offer | None:
     match = _TWO.fullmatch(text.strip())
     if match is None:
         return None
-    start = _terminal(match[1], sheet)
-    end = _terminal(_other_end(match), sheet)
+    start = terminal_named(match[1], sheet)
+    end = terminal_named(_other_end(match), sheet)
     if start is None or end is None or start == end:
         return None
     return Offer(
@@ -48,11 +48,11 @@ def why_no_offer(text: str, sheet: Sheet) -> str:
         return words.tr("Nothing is called that.")
     if match is not None and not _is_unfinished(match[3], sheet):
         ends = (start, _other_end(match))
-        missing = [_missing(end, sheet) for end in ends if _terminal(end, sheet) is None]
+        missing = [why_missing(end, sheet) for end in ends if terminal_named(end, sheet) is None]
         return missing[0] if missing else words.tr("A wire needs two different terminals.")
-    known = _terminal(start, sheet)
+    known = terminal_named(start, sheet)
     if known is None:
-        return _missing(start, sheet)
+        return why_missing(start, sheet)
     return words.tr("Type the terminal where the wire from {start} ends.").format(start=known)
 
 
@@ -66,7 +66,8 @@ def _ids(sheet: Sheet) -> tuple[str, ...]:
     return tuple(part.id.casefold() for part in sheet.parts)
 
 
-def _missing(text: str, sheet: Sheet) -> str:
+def why_missing(text: str, sheet: Sheet) -> str:
+    """Why a text names no terminal: its part does not exist, or has none of that name."""
     part_text, _, name = text.rpartition(".")
     part_id = next((part.id for part in sheet.parts if part.id.casefold() == part_text.casefold()), None)
     if part_id is None:
@@ -79,7 +80,7 @@ def _other_end(match: re.Match[str]) -> str:
     return match[2] or f"{match[1].rpartition('.')[0]}.{match[3]}"
 
 
-def _terminal(text: str, sheet: Sheet) -> str | None:
+def terminal_named(text: str, sheet: Sheet) -> str | None:
     """The terminal that a text names, in any case; a tube has every pin."""
     part_text, _, name = text.rpartition(".")
     for part in sheet.parts:

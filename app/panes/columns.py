@@ -1,18 +1,12 @@
-"""The columns of the tables, and what editing a cell does to the sheet."""
+"""The columns of the tables."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from app.document import Document
-from app.panes.gauge import parse_gauge
+from app.panes import offering
+from app.panes.cell_edits import CellEdits
 from app.panes.models import Column
-from app.panes.renaming import rename_kept
-from app.selection import Selection
-from core import edits
-from core.errors import EditError
-from core.sheet import Tube
-from core.units import Dimension, parse
 
 translate = QCoreApplication.translate
 
@@ -71,62 +65,52 @@ def pin_columns() -> tuple[Column, ...]:
     )
 
 
-class CellEdits:
-    """What an edit of a table cell does to the sheet; each raises where it cannot be done."""
-
-    def __init__(self, document: Document, selection: Selection) -> None:
-        self._document = document
-        self._selection = selection
-
-    def rename(self, owner: str, text: str) -> None:
-        """Give a part or wire another id."""
-        rename_kept(self._document, self._selection, owner, text)
-
-    def set_type(self, owner: str, text: str) -> None:
-        """Put another tube type into a socket."""
-        if not isinstance(self._document.sheet.part_by_id.get(owner), Tube):
-            raise EditError(
-                translate("tables", "The figures of {id} are set under Properties.").format(id=owner)
-            )
-        if not text:
-            raise EditError(translate("tables", "A tube needs a type, such as ECC83."))
-        label = translate("tables", "Set {id} type").format(id=owner)
-        self._document.apply(label, edits.replace_type(owner, text))
-
-    def set_gauge(self, owner: str, text: str) -> None:
-        """Give a wire another size."""
-        size = parse_gauge(text)
-        label = translate("tables", "Set {id} gauge").format(id=owner)
-        self._document.apply(label, edits.set_wire(owner, **size))
-
-    def set_length(self, owner: str, text: str) -> None:
-        """Give a wire another length; an empty text makes it an ideal strap."""
-        length = parse(text, Dimension.METRES) if text else None
-        label = translate("tables", "Set {id} length").format(id=owner)
-        self._document.apply(label, edits.set_wire(owner, length_m=length))
-
-
 def part_columns(cells: CellEdits) -> tuple[Column, ...]:
     """The columns of the part table."""
+    turned = translate("tables", "turned by, degrees")
     return (
         Column(translate("tables", "id"), edit=cells.rename),
         Column(translate("tables", "kind")),
+        Column(translate("tables", "type or rating"), edit=cells.set_rating, offers=cells.ratings),
+        Column(translate("tables", "at"), translate("tables", "place on the sheet"), edit=cells.set_place),
+        Column(translate("tables", "turn"), turned, numeric=True, edit=cells.set_turn, offers=_turns),
         Column(
-            translate("tables", "type or rating"), translate("tables", "type or rating"), edit=cells.set_type
+            translate("tables", "out"),
+            translate("tables", "pulled out of its socket"),
+            edit=cells.set_pulled,
+            offers=_pulled,
         ),
-        Column(translate("tables", "at"), translate("tables", "place on the sheet")),
     )
 
 
 def wire_columns(cells: CellEdits) -> tuple[Column, ...]:
     """The columns of the wire table."""
+    twisted = translate("tables", "twisted pair, by its name")
     return (
         Column(translate("tables", "id"), edit=cells.rename),
-        Column(translate("tables", "from")),
-        Column(translate("tables", "to")),
-        Column(translate("tables", "gauge"), edit=cells.set_gauge),
+        Column(translate("tables", "from"), edit=cells.set_start, offers=cells.terminals),
+        Column(translate("tables", "to"), edit=cells.set_end, offers=cells.terminals),
+        Column(translate("tables", "gauge"), edit=cells.set_gauge, offers=_gauges),
         Column(translate("tables", "length"), numeric=True, edit=cells.set_length),
+        Column(translate("tables", "colour"), edit=cells.set_colour, offers=_colours),
+        Column(translate("tables", "pair"), twisted, edit=cells.set_pair, offers=cells.pairs),
         _amps(),
         _figures(translate("tables", "mV"), translate("tables", "millivolts dropped"), "17.1"),
         _watts(translate("tables", "watts of heat")),
     )
+
+
+def _turns(_owner: str, _text: str) -> list[str]:
+    return ["0", "90", "180", "270"]
+
+
+def _pulled(_owner: str, _text: str) -> list[str]:
+    return [translate("parts", "pulled")]
+
+
+def _gauges(_owner: str, text: str) -> list[str]:
+    return offering.gauges(text)
+
+
+def _colours(_owner: str, text: str) -> list[str]:
+    return offering.colours(text)

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QCompleter,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -17,38 +16,14 @@ from PySide6.QtWidgets import (
 )
 
 from app.guard import guarded
+from app.panes.completing import Completer
 from app.panes.controls import FlatCombo
 from app.panes.fields import Field
 from app.panes.marks import SeverityMark
+from app.panes.offering import Offering
 from app.theme import Theme
-from core.catalogue import Catalogue
 
 LABEL_WIDTH = 136
-
-
-class TypeCompleter(QCompleter):
-    """Offers the catalogue's types of one kind that match what is typed so far."""
-
-    def __init__(self, catalogue: Catalogue, kind: str, editor: QLineEdit) -> None:
-        self._names = QStringListModel()
-        super().__init__(self._names, editor)
-        self._catalogue = catalogue
-        self._kind = kind
-        self.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
-        self.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        self.setMaxVisibleItems(8)
-        editor.textEdited.connect(self.offer)
-        editor.setCompleter(self)
-
-    def offer(self, text: str) -> None:
-        """Look up what fits the text."""
-        hits = self._catalogue.search(text, 24)
-        names = dict.fromkeys(hit.name for hit in hits if hit.kind == self._kind)
-        self._names.setStringList(list(names))
-
-    def offered(self) -> list[str]:
-        """The names on offer now."""
-        return self._names.stringList()
 
 
 @guarded
@@ -137,10 +112,10 @@ class FieldRow(QWidget):
                 f"QLineEdit:focus {{ border: 2px solid {busy}; padding: 1px 4px; }}"
             )
 
-    def complete_from(self, catalogue: Catalogue, kind: str) -> None:
-        """Offer the catalogue's types of a kind while typing."""
+    def complete_from(self, offering: Offering) -> None:
+        """Offer while typing what fits the text so far."""
         if isinstance(self.editor, QLineEdit):
-            TypeCompleter(catalogue, kind, self.editor)
+            Completer(offering, self.editor)
 
     @property
     def text(self) -> str:

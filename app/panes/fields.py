@@ -16,6 +16,7 @@ from app.kinds import kind_word
 from app.panes.defaults import stand_in
 from app.panes.figures import exact_text
 from app.panes.gauge import parse_gauge
+from app.panes.reading import read_colour, read_place, read_terminal
 from app.panes.words import gauge_text, length_text
 from app.speech import spoken
 from core import edits
@@ -173,11 +174,20 @@ def edit_of(form: Form, field: Field, given: str | bool) -> Edit:
     if field.role == "id":
         return edits.rename(form.subject, value)
     if form.kind == "wire":
-        fields = dict(parse_gauge(str(given))) if field.role == "gauge" else {field.name: value}
-        return edits.set_wire(form.subject, **fields)
+        return _wire_edit(form.subject, field, value, str(given))
     if form.kind == Tube.__struct_config__.tag and field.name == "type":
         return edits.replace_type(form.subject, value)
     return edits.set_part(form.subject, **{field.name: value})
+
+
+def _wire_edit(wire_id: str, field: Field, value: Any, given: str) -> Edit:
+    if field.role == "gauge":
+        return edits.set_wire(wire_id, **parse_gauge(given))
+    if field.name == "colour":
+        return edits.set_wire(wire_id, colour=read_colour(given))
+    if field.name in ("start", "end"):
+        return lambda sheet: edits.set_wire(wire_id, **{field.name: read_terminal(str(value), sheet)})(sheet)
+    return edits.set_wire(wire_id, **{field.name: value})
 
 
 def _read(field: Field, given: str | bool) -> Any:
@@ -195,16 +205,7 @@ def _read(field: Field, given: str | bool) -> Any:
         return field.default
     if field.role == "number":
         return parse(text, field.dimension or Dimension.NUMBER)
-    return _place(text) if field.role == "place" else text
-
-
-def _place(text: str) -> tuple[float, float]:
-    halves = text.replace(";", ",").split(",")
-    if len(halves) != 2:
-        raise QuantityError(
-            QCoreApplication.translate("fields", "Two numbers are expected here, such as 120, 40.")
-        )
-    return parse(halves[0], Dimension.NUMBER), parse(halves[1], Dimension.NUMBER)
+    return read_place(text) if field.role == "place" else text
 
 
 def _sheet_edit(field: Field, text: str) -> Edit:

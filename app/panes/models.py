@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import (
@@ -25,6 +26,7 @@ OWNER_ROLE = Qt.ItemDataRole.UserRole + 1
 SORT_ROLE = Qt.ItemDataRole.UserRole + 2
 STATE_ROLE = Qt.ItemDataRole.UserRole + 3
 SAMPLE_ROLE = Qt.ItemDataRole.UserRole + 4
+OFFERING_ROLE = Qt.ItemDataRole.UserRole + 5
 AnyIndex = QModelIndex | QPersistentModelIndex
 SortKey = tuple[int, float, str]
 
@@ -51,7 +53,8 @@ class Row:
 class Column:
     """One column: its heading, a longer name where that is short, and how its cells are edited, if at all.
 
-    ``sample`` is a text that every cell of the column is wide enough for.
+    ``sample`` is a text that every cell of the column is wide enough for; ``offers`` answers what is offered for
+    an owner and the text typed so far.
     """
 
     title: str
@@ -59,6 +62,7 @@ class Column:
     numeric: bool = False
     sample: str = ""
     edit: Callable[[str, str], None] | None = None
+    offers: Callable[[str, str], list[str]] | None = None
 
     @property
     def name(self) -> str:
@@ -119,6 +123,8 @@ class RowsModel(QAbstractTableModel):
             return side | Qt.AlignmentFlag.AlignVCenter
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return f"{row.owner} {column.name}: {cell.text}"
+        if role == OFFERING_ROLE:
+            return None if column.offers is None else partial(column.offers, row.owner)
         return {OWNER_ROLE: row.owner, SORT_ROLE: cell.sort, STATE_ROLE: cell.state}.get(role)
 
     def headerData(

@@ -9,10 +9,12 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScro
 
 from app.canvas.words import counted, delete_text, turn_text
 from app.document import Document
+from app.panes import offering
 from app.panes.about import AboutPart, plain_label
 from app.panes.controls import scroll_bar_style
 from app.panes.field_rows import FieldRow
 from app.panes.fields import SHEET, Field, Form, edit_of, form_of, undo_text
+from app.panes.offering import Offering
 from app.panes.renaming import rename_kept
 from app.panes.rows import natural
 from app.selection import Selection
@@ -144,13 +146,33 @@ class PropertiesPane(QWidget):
         for field in form.fields:
             row = FieldRow(field, self._theme)
             row.committed.connect(self._on_committed)
-            if field.role == "type" and form.kind in _COMPLETED:
-                row.complete_from(self._document.catalogue, form.kind)
+            offers = self._offering(form, field)
+            if offers is not None:
+                row.complete_from(offers)
             self.rows[field.name] = row
             layout.addWidget(row)
         if form.subject != SHEET:
             self.about = AboutPart(self._document, form.subject, self._theme)
             layout.addWidget(self.about)
+
+    def _offering(self, form: Form, field: Field) -> Offering | None:
+        """What is offered while a field is typed into; None where nothing can be."""
+        document = self._document
+        if field.role == "type" and form.kind in _COMPLETED:
+            return lambda text: offering.types_of(document.catalogue, form.kind, text)
+        if form.kind != "wire":
+            return None
+        terminals: Offering = lambda text: offering.terminals_of(  # noqa: E731
+            document.sheet, document.catalogue, text
+        )
+        known: dict[str, Offering] = {
+            "start": terminals,
+            "end": terminals,
+            "gauge": offering.gauges,
+            "colour": offering.colours,
+            "twist": lambda text: offering.pairs(document.sheet, text),
+        }
+        return known.get(field.name)
 
     def _build_many(self, layout: QVBoxLayout) -> None:
         sheet, ids = self._document.sheet, self._selection.ids

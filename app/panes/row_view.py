@@ -15,6 +15,7 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
+    QAbstractItemDelegate,
     QAbstractItemView,
     QFrame,
     QHeaderView,
@@ -26,10 +27,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.canvas.telling import announce
 from app.guard import guarded
+from app.panes.completing import Completer
 from app.panes.controls import ground_style, scroll_bar_style
 from app.panes.marks import paint_state
-from app.panes.models import OWNER_ROLE, SAMPLE_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
+from app.panes.models import OFFERING_ROLE, OWNER_ROLE, SAMPLE_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
 from app.theme import Theme, palette
 
 _ROW_HEIGHT = 24
@@ -80,30 +83,46 @@ class RowDelegate(QStyledItemDelegate):
         shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, int(rect.width()) + 1)
         painter.drawText(rect, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
 
-    def createEditor(self, parent: QWidget, _option: QStyleOptionViewItem, _index: AnyIndex) -> QWidget:
-        """A plain line to type in."""
+    def createEditor(self, parent: QWidget, _option: QStyleOptionViewItem, index: AnyIndex) -> QWidget:
+        """A line to type in, with offers below it where the column has any."""
         editor = QLineEdit(parent)
         editor.setFont(self.theme.font(12))
         editor.setFrame(False)
+        editor.setAccessibleName(str(index.data(Qt.ItemDataRole.AccessibleTextRole)))
+        offering = index.data(OFFERING_ROLE)
+        if offering is not None:
+            Completer(offering, editor)
         return editor
+
+    def mark_refused(self, editor: QWidget, sentence: str) -> None:
+        """Show that a text cannot be used; a screen reader says why."""
+        line = self.theme.over
+        editor.setStyleSheet(f"QLineEdit {{ border: 1px solid {line}; background: {self.theme.surface}; }}")
+        editor.setAccessibleDescription(sentence)
+        announce(editor, sentence)
 
 
 @guarded
 class RowView(QTableView):
     """Shows a table of rows.
 
-    ``picked`` carries the ids of the rows that the user selects, ``activated_ids`` those of a double click or
-    Return.
+    ``picked`` carries the ids of the rows that the user selects, ``activated_ids`` those of Return or of a double
+    click where nothing can be edited; ``delete_wanted`` those to be deleted. ``add_wanted`` comes for Insert,
+    ``released`` when a refused text was given up. A text that is refused stays in its editor, which stays open.
     """
 
     activated_ids = Signal(object)
     picked = Signal(object)
+    delete_wanted = Signal(object)
+    add_wanted = Signal()
+    released = Signal()
 
     def __init__(self, model: RowsModel, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.rows = model
         self.empty_text = ""
         self._following = False
+        self._refusal = ""
         self.delegate = RowDelegate(theme, self)
         self.proxy = RowsProxy(self)
         self.proxy.setSourceModel(model)
@@ -113,6 +132,7 @@ class RowView(QTableView):
         self.set_theme(theme)
         self.selectionModel().selectionChanged.connect(self._on_selected)
         self.doubleClicked.connect(self._on_double_click)
+        model.refused.connect(self._on_refused)
 
     def _set_up(self) -> None:
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -124,7 +144,7 @@ class RowView(QTableView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setEditTriggers(
-            QAbstractItemView.EditTrigger.EditKeyPressed | QAbstractItemView.EditTrigger.SelectedClicked
+            QAbstractItemView.EditTrigger.EditKeyPressed | QAbstractItemView.EditTrigger.DoubleClicked
         )
         self.setTabKeyNavigation(False)
         rows = self.verticalHeader()
@@ -237,16 +257,50 @@ class RowView(QTableView):
             self.picked.emit(self.ids())
 
     def _on_double_click(self, index: QModelIndex) -> None:
-        self.activated_ids.emit(frozenset((index.data(OWNER_ROLE),)))
+        if not index.flags() & Qt.ItemFlag.ItemIsEditable:
+            self.activated_ids.emit(frozenset((index.data(OWNER_ROLE),)))
+
+    def _on_refused(self, sentence: str) -> None:
+        self._refusal = sentence
+
+    def commitData(self, editor: QWidget) -> None:
+        """Hand on what was typed; where it is refused the editor says so."""
+        self._refusal = ""
+        super().commitData(editor)
+        if self._refusal:
+            self.delegate.mark_refused(editor, self._refusal)
+
+    def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
+        """Close an editor unless its text was refused; Escape always closes it and keeps the old value."""
+        if hint == QAbstractItemDelegate.EndEditHint.RevertModelCache:
+            self._refusal = ""
+            self.released.emit()
+        if self._refusal:
+            return
+        super().closeEditor(editor, hint)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Return reveals what is selected on the drawing; F2 edits."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            if self.state() != QAbstractItemView.State.EditingState and self.ids():
+        """Return reveals what is selected on the drawing, Delete deletes it, Insert adds; F2 edits."""
+        key = event.key()
+        is_editing = self.state() == QAbstractItemView.State.EditingState
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            if not is_editing and self.ids():
                 self.activated_ids.emit(self.ids())
-            event.accept()
+        elif key == Qt.Key.Key_Delete and not is_editing:
+            if self.ids():
+                self.delete_wanted.emit(self.ids())
+        elif key == Qt.Key.Key_Insert and not is_editing:
+            self.add_wanted.emit()
+        else:
+            super().keyPressEvent(event)
             return
-        super().keyPressEvent(event)
+        event.accept()
+
+    def go_to_row(self, row: int) -> None:
+        """Put the keyboard into a row, or the last one there is, and select it."""
+        count = self.proxy.rowCount()
+        if count:
+            self.setCurrentIndex(self.proxy.index(min(row, count - 1), max(self.currentIndex().column(), 0)))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the rows, or the sentence that says why there are none."""

@@ -15,17 +15,18 @@ from app.panes.figures import (
     NOTHING,
     UNKNOWN,
     amps_figure,
+    exact_text,
     figure,
     signed_percent,
     volts_figure,
     watts_figure,
 )
 from app.panes.models import Cell, Row, SortKey
-from app.panes.words import gauge_text, length_text, rating_text
+from app.panes.words import gauge_text, length_text, pulled_text, rating_text
 from core.catalogue import Catalogue
 from core.results import Assessment, HeaterPoint, OperatingPoint
 from core.sheet import SUPPLY_KINDS, AnyPart, Lamp, Sheet, Tube, split_terminal
-from core.units import format_number
+from core.units import Dimension, format_number
 
 _PLACES = ("chassis", "joint")  # parts that are no more than one place in the circuit
 
@@ -161,7 +162,7 @@ def _pin_cells(terminal: str, point: OperatingPoint) -> tuple[Cell, Cell]:
 
 
 def part_rows(parts: Iterable[AnyPart]) -> tuple[Row, ...]:
-    """One row for each part: id, kind, type or rating, and where it stands on the sheet."""
+    """One row for each part: id, kind, type or rating, where it stands, by how much it is turned, if it is pulled."""
     return tuple(
         Row(
             part.id,
@@ -170,7 +171,9 @@ def part_rows(parts: Iterable[AnyPart]) -> tuple[Row, ...]:
                 text_cell(part.id),
                 text_cell(kind_word(part.kind)),
                 text_cell(rating_text(part)),
-                text_cell(f"{figure(part.at[0])}, {figure(part.at[1])}"),
+                text_cell(", ".join(exact_text(number, Dimension.NUMBER) for number in part.at)),
+                number_cell(part.turn, str(part.turn)),
+                text_cell(pulled_text(part)),
             ),
         )
         for part in parts
@@ -178,7 +181,7 @@ def part_rows(parts: Iterable[AnyPart]) -> tuple[Row, ...]:
 
 
 def wire_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
-    """One row for each wire: id, from, to, gauge, length, amps, millivolts dropped, watts."""
+    """One row for each wire: id, from, to, gauge, length, colour, pair, amps, millivolts dropped, watts."""
     rows = []
     for wire in sheet.wires:
         head = (
@@ -187,6 +190,8 @@ def wire_rows(sheet: Sheet, point: OperatingPoint | None) -> tuple[Row, ...]:
             text_cell(wire.end),
             text_cell(gauge_text(wire)),
             Cell(length_text(wire), (0, wire.length_m, "") if wire.length_m is not None else (1, 0.0, "")),
+            text_cell(wire.colour or ""),
+            text_cell(wire.twist or ""),
         )
         branch = point.branches.get(wire.id) if point is not None else None
         if point is None:

@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
+from app.canvas.adding import offers
+from app.canvas.wiring import why_no_offer, wire_offer
+from app.canvas.words import delete_text
 from app.document import Document
+from app.panes import offering
+from app.panes.add_line import AddLine
+from app.panes.cell_edits import CellEdits
 from app.panes.columns import (
-    CellEdits,
     heater_columns,
     part_columns,
     pin_columns,
@@ -23,12 +28,21 @@ from app.panes.rows import heater_rows, part_rows, pin_rows, supply_rows, wire_r
 from app.selection import Selection
 from app.theme import Theme
 from app.viewpoint import Viewpoint
+from core import edits
+from core.sheet import Sheet
 
 HEATERS, SUPPLIES, PINS, PARTS, WIRES = range(5)
 
 
 class TablesPane(QWidget):
-    """The tables behind flat tabs, at the condition on show; numbers are blank while they are not solved."""
+    """The tables behind flat tabs, at the condition on show; numbers are blank while they are not solved.
+
+    Parts and wires can be changed, deleted and added here. ``part_wanted`` carries a part without id and place,
+    ``wire_wanted`` the two terminals of a wire.
+    """
+
+    part_wanted = Signal(object)
+    wire_wanted = Signal(str, str)
 
     def __init__(
         self,
@@ -55,6 +69,7 @@ class TablesPane(QWidget):
             wire_columns(cells),
         )
         self.views = tuple(self._view(each, word, theme) for each, word in zip(columns, words, strict=True))
+        self.add_lines = self._make_add_lines(theme)
         self.complaint = QLabel(self)
         self.complaint.setTextFormat(Qt.TextFormat.PlainText)
         self.complaint.setWordWrap(True)
@@ -72,12 +87,33 @@ class TablesPane(QWidget):
         self.stack.addWidget(view)
         return view
 
+    def _make_add_lines(self, theme: Theme) -> dict[int, AddLine]:
+        document = self._document
+        part = AddLine(
+            self.tr("Add a part to the table"),
+            self.tr("add: ECC83, 47R 5 W, relay…"),
+            lambda text: offering.things_to_add(document.catalogue, text),
+            theme,
+            self,
+        )
+        wire = AddLine(
+            self.tr("Add a wire to the table"),
+            self.tr("add: T1.a V1.4, or V1.4-5 for a strap"),
+            lambda text: offering.wires_to_add(document.sheet, document.catalogue, text),
+            theme,
+            self,
+        )
+        return {PARTS: part, WIRES: wire}
+
     def _arrange(self) -> None:
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)
         layout.addWidget(self.tabs)
         layout.addWidget(self.stack, 1)
+        for line in self.add_lines.values():
+            layout.addWidget(line)
+            line.hide()
         layout.addWidget(self.complaint)
 
     def _connect(self) -> None:
@@ -87,6 +123,14 @@ class TablesPane(QWidget):
             view.activated_ids.connect(self._selection.show)
             view.rows.refused.connect(self._complain)
             view.rows.accepted.connect(self.complaint.hide)
+            view.released.connect(self.complaint.hide)
+        for number, line in self.add_lines.items():
+            self.views[number].add_wanted.connect(line.setFocus)
+            self.views[number].delete_wanted.connect(self._delete)
+            line.left.connect(self.complaint.hide)
+            line.left.connect(self.views[number].setFocus)
+        self.add_lines[PARTS].wanted.connect(self._add_part)
+        self.add_lines[WIRES].wanted.connect(self._add_wire)
         for signal in (self._document.changed, self._document.replaced, self._document.assessed):
             signal.connect(self.refresh)
         self._viewpoint.changed.connect(self.refresh)
@@ -97,6 +141,8 @@ class TablesPane(QWidget):
         self.tabs.set_theme(theme)
         for view in self.views:
             view.set_theme(theme)
+        for line in self.add_lines.values():
+            line.set_theme(theme)
         self.complaint.setFont(theme.font(12))
         self.complaint.setStyleSheet(f"color: {theme.over}; padding: 2px 4px;")
 
@@ -132,6 +178,8 @@ class TablesPane(QWidget):
             self._fill(view, self._makers[number]())
         self.stack.setCurrentIndex(number)
         self.complaint.hide()
+        for place, line in self.add_lines.items():
+            line.setVisible(place == number)
         view.fit_columns()
 
     def _on_picked(self, ids: frozenset[str]) -> None:
@@ -141,6 +189,37 @@ class TablesPane(QWidget):
         for view in self.views:
             if view.ids() != ids:
                 view.follow(ids)
+
+    def _delete(self, ids: frozenset[str]) -> None:
+        """Delete parts or wires; the keyboard stays at the row where they were."""
+        view = self.views[self.tabs.currentIndex()]
+        row = min(index.row() for index in view.selectionModel().selectedRows())
+        self._document.apply(delete_text(ids, self._document.sheet), edits.remove(ids))
+        view.go_to_row(row)
+
+    def _add_part(self, text: str) -> None:
+        line = self.add_lines[PARTS]
+        found = offers(text, self._document.catalogue)
+        if not found:
+            self._refuse_line(line, why_no_offer(text, Sheet()))
+            return
+        line.take()
+        self.complaint.hide()
+        self.part_wanted.emit(found[0].part_template)
+
+    def _add_wire(self, text: str) -> None:
+        line, sheet = self.add_lines[WIRES], self._document.sheet
+        found = wire_offer(text, sheet)
+        if found is None:
+            self._refuse_line(line, why_no_offer(text, sheet))
+            return
+        line.take()
+        self.complaint.hide()
+        self.wire_wanted.emit(*found.part_template["ends"])
+
+    def _refuse_line(self, line: AddLine, sentence: str) -> None:
+        line.refuse(sentence)
+        self._complain(sentence)
 
     def _complain(self, sentence: str) -> None:
         self.complaint.setText(f"▲ {sentence}")

@@ -6,7 +6,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.panes.figures import exact_text
 from core.catalogue.types import Status
-from core.sheet import AnyPart, Lamp, RectifiedSupply, Switch, Thermistor, Tube, Winding, Wire
+from core.sheet import AnyPart, Frame, Lamp, Note, RectifiedSupply, Switch, Thermistor, Tube, Winding, Wire
 from core.units import FIELD_DIMENSIONS, THIN_SPACE, Dimension, format_number
 
 
@@ -45,11 +45,19 @@ def rating_text(part: AnyPart) -> str:
         if part.closed:
             return QCoreApplication.translate("parts", "closed")
         return QCoreApplication.translate("parts", "open")
+    if isinstance(part, Note | Frame):
+        return " ".join((part.text if isinstance(part, Note) else part.title).split())
     values = ((name, getattr(part, name)) for name in _RATINGS.get(part.kind, ()))
     words = [exact_text(value, FIELD_DIMENSIONS[name]) for name, value in values if value is not None]
     if isinstance(part, Winding | RectifiedSupply) and part.centre_tap:
         words.append(QCoreApplication.translate("parts", "centre tap"))
     return " ".join(words)
+
+
+def pulled_text(part: AnyPart) -> str:
+    """The word for a tube out of its socket; empty for everything else."""
+    is_pulled = isinstance(part, Tube) and part.pulled
+    return QCoreApplication.translate("parts", "pulled") if is_pulled else ""
 
 
 def gauge_text(wire: Wire) -> str:

@@ -87,6 +87,12 @@ def chassis_limit_a(awg: float | None = None, area_mm2: float | None = None) -> 
     return _log_log(_chassis(), area)
 
 
+def table_sizes() -> tuple[tuple[int, ...], tuple[float, ...]]:
+    """The sizes that the tables hold: gauge numbers and cross-sections in mm², each from the thickest."""
+    awgs = _column("wire_awg.csv", AWG_FIELDS, "chassis_a")
+    return tuple(sorted(round(awg) for awg in awgs)), tuple(sorted(_class5(), reverse=True))
+
+
 def _check_positive(area_mm2: float) -> None:
     if not (math.isfinite(area_mm2) and area_mm2 > 0.0):
         raise ValueError(f"a wire has a cross-section above zero, not {area_mm2:g} mm²")

@@ -85,6 +85,8 @@ def test_rows_of_every_table() -> None:
         "V1.4",
         "18\u2009AWG",
         "0.30\u2009m",
+        "",
+        "",
         "2.71",
         "17.1",
         "0.046",
@@ -94,6 +96,8 @@ def test_rows_of_every_table() -> None:
         "resistor",
         "82\u2009mΩ 2\u2009W",
         "0, 0",
+        "0",
+        "",
     ]
 
 
@@ -209,6 +213,7 @@ def test_double_click_and_return_reveal(bench: tuple[TablesPane, Desk], qtbot: Q
     pane, made = bench
     view = pane.views[HEATERS]
     index = _cell(view, "V2", 2)
+    assert not index.flags() & Qt.ItemFlag.ItemIsEditable
     with qtbot.waitSignal(made.selection.reveal) as revealed:
         _click(view, index)
         place = view.visualRect(index).center()
@@ -251,11 +256,12 @@ def test_another_type_in_the_table(bench: tuple[TablesPane, Desk]) -> None:
     view = pane.views[PARTS]
     _type(view, _cell(view, "V1", 2), "EZ81")
     assert made.document.sheet.part_by_id["V1"].type == "EZ81"  # type: ignore[union-attr]
-    _type(view, _cell(view, "R1", 2), "10")
+    assert made.undo_text == "Set V1 type"
+    _type(view, _cell(view, "R1", 2), "47R 5 W")
     resistor = made.document.sheet.part_by_id["R1"]
     assert isinstance(resistor, Resistor)
-    assert resistor.ohm == 0.082
-    assert "Properties" in pane.complaint.text()
+    assert (resistor.ohm, resistor.rated_w) == (47, 5)
+    assert made.undo_text == "Set R1 rating"
 
 
 @pytest.mark.parametrize(
@@ -305,7 +311,7 @@ def test_hidden_tables_catch_up_when_shown(bench: tuple[TablesPane, Desk]) -> No
     pane.tabs.setCurrentIndex(HEATERS)
     made.document.apply("Set w1 length", edits.set_wire("w1", length_m=2.0))
     made.document.take_assessment(assessment(made.document.sheet))
-    assert _texts(pane, WIRES)[0][4:6] == ["2.00\u2009m", "2.71"]
+    assert _texts(pane, WIRES)[0][4:8] == ["2.00\u2009m", "", "", "2.71"]
 
 
 def test_without_rows_every_column_fits_into_the_width(bench: tuple[TablesPane, Desk]) -> None:
