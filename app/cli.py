@@ -36,6 +36,19 @@ def parser() -> argparse.ArgumentParser:
     picture = commands.add_parser("picture", help="draw a sheet into a file")
     picture.add_argument("sheet", metavar="SHEET", help="a sheet file, or the name of a built-in sample")
     picture.add_argument("file", metavar="FILE", help="the picture to write: .svg, .png or .pdf")
+    picture.add_argument(
+        "--no-values", action="store_true", help="the wiring only, without figures and marks"
+    )
+    picture.add_argument("--dark", action="store_true", help="pale ink on dark paper")
+    picture.add_argument(
+        "--title-block", action="store_true", help="with title, mains and a line for the date"
+    )
+    picture.add_argument(
+        "--condition",
+        choices=("nominal", "low", "high", "cold"),
+        default="nominal",
+        help="the mains it is shown at, or the instant of switch-on",
+    )
     samples = commands.add_parser("samples", help="list the built-in sheets, or write one out")
     samples.add_argument("name", metavar="NAME", nargs="?", help="the sheet to write to standard output")
     return top
@@ -80,10 +93,12 @@ def _picture(options: argparse.Namespace) -> int:
     sheet = open_sheet(options.sheet).sheet
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     need_libraries(os.environ)
-    from app.export import write_picture  # noqa: PLC0415 - Qt only where it is needed
+    from app.pictures.files import write_picture  # noqa: PLC0415 - Qt only where it is needed
+    from app.pictures.options import PictureOptions, condition_named  # noqa: PLC0415
 
-    catalogue = _catalogue()
-    write_picture(sheet, catalogue, target)
+    wanted = PictureOptions(values=not options.no_values, dark=options.dark, title_block=options.title_block)
+    condition = condition_named(options.condition, sheet.mains)
+    write_picture(sheet, _catalogue(), target, condition, wanted)
     return OK
 
 

@@ -66,6 +66,17 @@ class Dialogs:
         box.setDefaultButton(buttons.Cancel)
         return box.exec() == buttons.Yes.value
 
+    def ask_pdf_instead(self) -> bool:
+        """Whether a PDF document will do where there is no printer."""
+        box = self._box()
+        box.setText(_tr("No printer is set up on this computer."))
+        box.setInformativeText(_tr("The pages can be saved as a PDF document and printed elsewhere."))
+        buttons = type(box).StandardButton
+        save = box.addButton(_tr("Save a PDF…"), type(box).ButtonRole.AcceptRole)
+        box.addButton(buttons.Cancel)
+        box.exec()
+        return box.clickedButton() is save
+
     def tell(self, headline: str, text: str) -> None:
         """Say what went wrong; long lists stay readable."""
         box = self._box()

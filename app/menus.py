@@ -67,6 +67,7 @@ class Menus(QObject):
                 Entry(self.tr("&Save"), session.save, ("Ctrl+S",)),
                 Entry(self.tr("Save &as\u2026"), session.save_as, ("Ctrl+Shift+S",)),
                 Entry(self.tr("Save a &picture\u2026"), window.save_picture, ("Ctrl+E",)),
+                Entry(self.tr("P&rint\u2026"), window.print_sheet, ("Ctrl+P",)),
                 SEPARATOR,
                 Entry(self.tr("&Quit"), window.close, ("Ctrl+Q",)),
             ),

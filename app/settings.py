@@ -62,3 +62,12 @@ class Settings:
     def keep_margins(self, key: str, value: QMargins) -> None:
         """Remember widths at the four sides of something."""
         self._store.setValue(key, [value.left(), value.top(), value.right(), value.bottom()])
+
+    def text_of(self, key: str) -> str | None:
+        """A remembered text."""
+        value = self._store.value(key)
+        return value if isinstance(value, str) else None
+
+    def keep_text(self, key: str, value: str) -> None:
+        """Remember a text."""
+        self._store.setValue(key, value)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import gc
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from msgspec.structs import replace
@@ -17,19 +16,16 @@ from app.canvas.view import SheetView
 from app.canvas.wiring import lay_wire
 from app.dialogs import Dialogs
 from app.document import Document
-from app.files import with_ending
 from app.guard import guarded
 from app.live import Live
 from app.menus import Menus
 from app.panes.conditions_strip import ConditionsStrip
 from app.panes.ground import Ground
 from app.selection import Selection
-from app.session import SUFFIX, Session
+from app.session import Session
 from app.settings import Settings
-from app.speech import told
 from app.theme import DARK, LIGHT, Theme, icon, palette, stylesheet
 from app.viewpoint import Viewpoint
-from core.errors import HeaterloomError
 from core.results import Assessment
 
 if TYPE_CHECKING:
@@ -179,26 +175,16 @@ class MainWindow(QMainWindow):
         self.banner.show_message(sentence, self.tr("Save a copy\u2026"))
 
     def save_picture(self) -> None:
-        """Ask for a file and draw the sheet into it."""
-        from app.export import KINDS  # noqa: PLC0415 - loaded when first needed
+        """Ask what a picture is to show and where it goes."""
+        from app.pictures.dialog import PictureDialog  # noqa: PLC0415 - loaded when first needed
 
-        base = self.session.path or Path.home() / f"sheet{SUFFIX}"
-        chosen = self.dialogs.ask_picture_path(str(base.with_name(f"{base.name.removesuffix(SUFFIX)}.svg")))
-        if not chosen:
-            return
-        target = with_ending(Path(chosen), KINDS)
-        if target == Path(chosen) or not target.exists() or self.dialogs.ask_overwrite(target.name):
-            self.write_picture(target)
+        PictureDialog(self, printing=False).open()
 
-    def write_picture(self, target: Path) -> None:
-        """Draw the sheet as it is shown into a file."""
-        from app.export import write_picture  # noqa: PLC0415 - loaded when first needed
+    def print_sheet(self) -> None:
+        """Ask what a print is to show and print it."""
+        from app.pictures.dialog import PictureDialog  # noqa: PLC0415 - loaded when first needed
 
-        document = self.document
-        try:
-            write_picture(document.sheet, document.catalogue, target, self.viewpoint.condition)
-        except HeaterloomError as error:
-            self.dialogs.tell(self.tr("The picture is not saved."), told(error))
+        PictureDialog(self, printing=True).open()
 
     def showEvent(self, event: QShowEvent) -> None:
         """Fit the sheet into the canvas the first time it is seen."""

@@ -14,7 +14,8 @@ from app.canvas.look import PartLook
 from app.canvas.pairs import Sides, lead_to, waves
 from app.canvas.places import Place
 from app.canvas.routing import Point, Route
-from app.theme import Theme
+from app.canvas.symbols.drawing import keeps_words
+from app.theme import Theme, searchable
 from core.catalogue import Catalogue
 from core.sheet import Tube, Wire
 
@@ -220,7 +221,8 @@ class WireItem(QGraphicsItem):
         painter.setPen(theme.pen("ink", width))
         painter.drawPath(self._path)
         if self._text_at is not None and scale >= _TEXT_FROM:
-            painter.setFont(theme.font(TEXT_PX))
+            font = theme.font(TEXT_PX)
+            painter.setFont(searchable(font) if keeps_words(painter) else font)
             painter.setPen(theme.colour("soft"))
             area = QRectF(*self._text_at, *text_size(self.text, theme))
             painter.drawText(area, Qt.AlignmentFlag.AlignCenter, self.text)

@@ -131,28 +131,6 @@ def test_title_and_dirty_mark_follow_the_file(open_window, tmp_path: Path, monke
     assert window.isWindowModified()
 
 
-def test_a_picture_keeps_the_dots_of_its_name_and_replaces_nothing_unasked(
-    open_window, tmp_path: Path, monkeypatch
-) -> None:
-    window = open_window(FIRST)
-    asked: list[str] = []
-    target = tmp_path / "amp 6.3V.svg"
-
-    def answer(_self: Dialogs, name: str) -> bool:
-        asked.append(name)
-        return False
-
-    monkeypatch.setattr(Dialogs, "ask_picture_path", lambda _self, _suggestion: str(tmp_path / "amp 6.3V"))
-    monkeypatch.setattr(Dialogs, "ask_overwrite", answer)
-    window.save_picture()
-    drawn = target.read_bytes()
-    assert b"<svg" in drawn
-    target.write_text("precious")
-    window.save_picture()
-    assert asked == ["amp 6.3V.svg"]
-    assert target.read_text() == "precious"
-
-
 def test_closing_with_changes_asks_and_stays_when_cancelled(open_window, monkeypatch) -> None:
     window = open_window(FIRST)
     window.document.apply("Rename sheet", edits.set_sheet(title="Changed"))

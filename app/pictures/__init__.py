@@ -1,0 +1,1 @@
+"""Pictures and prints of a sheet: the same painting as on the screen, into files and onto paper."""
