@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from app.actions import SEPARATOR, Entry, fill, named_menu
+from app.areas import area_entries
 from app.canvas.walk_actions import walk_entries
 from app.dialogs import message_box
 from app.settings import THEMES
@@ -110,6 +111,7 @@ class Menus(QObject):
             (
                 *(entries[name] for name in ("fit", "zoom in", "zoom out", "actual size")),
                 SEPARATOR,
+                *area_entries(window),
                 Entry(self.tr("To the &drawing"), window.view.setFocus, ("Ctrl+Shift+D",)),
                 Entry(self.tr("To the f&indings"), side.show_findings, ("Ctrl+Shift+F",)),
                 Entry(self.tr("To the &properties"), side.show_properties, ("Ctrl+Shift+P",)),

@@ -100,6 +100,7 @@ class SheetView(ZoomView):
         self.setAcceptDrops(True)
         self.setMinimumSize(320, 240)
         self.setAccessibleName(words.tr("Sheet"))
+        self.viewport().setAccessibleName(words.tr("Sheet"))
 
     def set_theme(self, theme: Theme) -> None:
         """Show the drawing in another theme."""

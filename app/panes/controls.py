@@ -242,6 +242,11 @@ class FlatCombo(QComboBox):
         """Choices are never cut."""
         return self.sizeHint()
 
+    def showPopup(self) -> None:
+        """Open the list of choices, which is called as the choice itself."""
+        self.view().setAccessibleName(self.accessibleName())
+        super().showPopup()
+
     def wheelEvent(self, event: QWheelEvent) -> None:
         """The wheel scrolls what is around; it does not change a choice that it passes over."""
         event.ignore()
