@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass
 
 from PySide6.QtCore import QObject
@@ -47,7 +47,40 @@ def fill(menu: QMenu, entries: Iterable[Entry | None]) -> list[QAction]:
         menu.addAction(action)
         made.append(action)
         _follow(menu, action, entry)
+    set_apart(menu.actions())
     return made
+
+
+def set_apart(actions: Iterable[QAction]) -> None:
+    """Give every entry of one menu a letter of its own, in whatever language; the first to name one keeps it."""
+    taken: set[str] = set()
+    for action in actions:
+        text, letter = with_free_letter(action.text(), taken)
+        taken.add(letter)
+        if text != action.text():
+            action.setText(text)
+
+
+def with_free_letter(text: str, taken: Collection[str]) -> tuple[str, str]:
+    """A menu text with its letter marked, and the letter: its own, else another that is not taken, else none.
+
+    Beginnings of words come before other letters. A text that marks none stays without.
+    """
+    label, tab, hint = text.partition("\t")
+    parts = label.split("&&")
+    at = next((number for number, part in enumerate(parts) if "&" in part), None)
+    if at is None:
+        return text, ""
+    head, tail = parts[at].split("&", 1)
+    plain = head + tail
+    starts = [place for place in range(len(plain)) if place == 0 or plain[place - 1] == " "]
+    for place in (len(head), *starts, *range(len(plain))):
+        letter = plain[place : place + 1].lower()
+        if letter.isalnum() and letter not in taken:
+            parts[at] = f"{plain[:place]}&{plain[place:]}"
+            return "&&".join(parts) + tab + hint, letter
+    parts[at] = plain
+    return "&&".join(parts) + tab + hint, ""
 
 
 def make_action(parent: QObject, entry: Entry) -> QAction:

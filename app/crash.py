@@ -9,7 +9,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QObject, Qt, Signal
 
 from app.places import state_folder
 
@@ -64,6 +64,10 @@ def write_log(folder: Path, text: str) -> Path | None:
 
 
 def _sentence(kind: type[BaseException], error: BaseException, log_file: Path | None) -> str:
-    where = f" Details are in {log_file}." if log_file else ""
     what = str(error).strip().splitlines()[0] if str(error).strip() else kind.__name__
-    return f"Something unexpected happened: {what}. Your sheet is as it was before.{where}"
+    said = QCoreApplication.translate(
+        "crash", "Something unexpected happened: {what}. Your sheet is as it was before."
+    ).format(what=what)
+    if log_file is None:
+        return said
+    return said + " " + QCoreApplication.translate("crash", "Details are in {file}.").format(file=log_file)

@@ -5,14 +5,15 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
-from app.actions import SEPARATOR, Entry, fill, named_menu
+from app.actions import SEPARATOR, Entry, fill, named_menu, set_apart
 from app.areas import area_entries
 from app.canvas.walk_actions import walk_entries
 from app.dialogs import message_box
+from app.language import LANGUAGES, SYSTEM, language_for
 from app.settings import THEMES
 from core.samples import sample_names, sample_title
 
@@ -34,6 +35,7 @@ class Menus(QObject):
         self._menus = [named_menu(bar, title) for title in self._titles()]
         for menu in self._menus:
             bar.addMenu(menu)
+        set_apart(bar.actions())
         self.file, self.edit, self.view, self.help = self._menus
 
     def fill(self, side: SidePanes) -> None:
@@ -43,6 +45,8 @@ class Menus(QObject):
         self._fill_edit()
         self._fill_view(side)
         self._fill_help()
+        for menu in self._menus:
+            set_apart(menu.actions())
         window.session.moved.connect(self._show_recent)
         self._show_recent()
 
@@ -124,6 +128,7 @@ class Menus(QObject):
         self.panes = self.view.addMenu(self.tr("Pa&nes"))
         fill(self.panes, self._pane_entries(side))
         self._fill_themes(self.view.addMenu(self.tr("&Theme")))
+        self._fill_languages(self.view.addMenu(self.tr("&Language")))
 
     def _pane_entries(self, side: SidePanes) -> list[Entry | None]:
         """Each pane ticked while it is open; one key closes it and brings it back."""
@@ -145,6 +150,21 @@ class Menus(QObject):
             action.triggered.connect(lambda _checked=False, name=name: self._window.set_theme_name(name))
             menu.addAction(action)
 
+    def _fill_languages(self, menu: QMenu) -> None:
+        group = QActionGroup(menu)
+        for name, text in {SYSTEM: self.tr("As the &system"), **LANGUAGES}.items():
+            action = QAction(text, group)
+            action.setCheckable(True)
+            action.setChecked(name == self._window.settings.language)
+            action.triggered.connect(partial(self._choose_language, name))
+            menu.addAction(action)
+
+    def _choose_language(self, name: str) -> None:
+        self._window.settings.language = name
+        chosen = LANGUAGES[language_for(name)]
+        text = self.tr("Heaterloom speaks {language} from its next start on.").format(language=chosen)
+        self._window.banner.show_message(text)
+
     def _fill_help(self) -> None:
         fill(
             self.help,
@@ -156,10 +176,10 @@ class Menus(QObject):
         )
 
     def _show_keys(self) -> None:
-        self._tell(self.tr("Keys and gestures"), "\n".join(KEYS))
+        self._tell(self.tr("Keys and gestures"), "\n".join(map(self.tr, map(str, KEYS))))
 
     def _show_cautions(self) -> None:
-        self._tell(self.tr("Cautions"), "\n\n".join(CAUTIONS))
+        self._tell(self.tr("Cautions"), "\n\n".join(map(self.tr, map(str, CAUTIONS))))
 
     def _show_about(self) -> None:
         text = self.tr(
@@ -177,24 +197,72 @@ class Menus(QObject):
 
 
 KEYS = (
-    "/ or Ctrl+K \u2013 type what to add: ECC83, 10R, relay; or a wire: T1.a V1.4; or a strap: V1.4-5",
-    "Drag from pin to pin \u2013 a wire; on one socket \u2013 a strap",
-    "Drag a part \u2013 move it; with Alt off the grid",
-    "Drag on the paper \u2013 select; with Shift add to the selection",
-    "Tab, Shift+Tab \u2013 walk the parts; arrows \u2013 move; R \u2013 turn; Del \u2013 delete",
-    "P \u2013 into the pins of a part; arrows or a pin's name \u2013 choose one; Enter \u2013 begin a wire, and lay it",
-    "W \u2013 walk the wires of a part or pin; Ctrl+arrows \u2013 to the nearest part on that side",
-    "Enter \u2013 properties of the selected part",
-    "Ctrl+wheel, Ctrl++, Ctrl+- \u2013 zoom; F \u2013 fit; middle button or Space \u2013 pan",
-    "Escape \u2013 give up what is being dragged",
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "/ or Ctrl+K \u2013 type what to add: ECC83, 10R, relay; or a wire: T1.a V1.4; or a strap: V1.4-5",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Drag from pin to pin \u2013 a wire; on one socket \u2013 a strap",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Drag a part \u2013 move it; with Alt off the grid",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Drag on the paper \u2013 select; with Shift add to the selection",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Tab, Shift+Tab \u2013 walk the parts; arrows \u2013 move; R \u2013 turn; Del \u2013 delete",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "P \u2013 into the pins of a part; arrows or a pin's name \u2013 choose one; Enter \u2013 begin a wire, and lay it",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "W \u2013 walk the wires of a part or pin; Ctrl+arrows \u2013 to the nearest part on that side",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Enter \u2013 properties of the selected part",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Ctrl+wheel, Ctrl++, Ctrl+- \u2013 zoom; F \u2013 fit; middle button or Space \u2013 pan",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Escape \u2013 give up what is being dragged",
+    ),
 )
 
 CAUTIONS = (
-    "High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.",
-    "A heater string fed straight from the mains makes the chassis live. Work on it only with an isolating "
-    "transformer, and leave mains wiring to those licensed for it where you live.",
-    "Heater windings may float at full high tension. Use insulated leads and a meter rated for it.",
-    "Droppers, thermistors and glass get hot enough to burn. Leave them room.",
-    "One fuse for each winding, never a bigger one than designed.",
-    "What this program says does not replace a measurement at the pins, nor your local codes.",
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "A heater string fed straight from the mains makes the chassis live. Work on it only with an isolating "
+        "transformer, and leave mains wiring to those licensed for it where you live.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Heater windings may float at full high tension. Use insulated leads and a meter rated for it.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "Droppers, thermistors and glass get hot enough to burn. Leave them room.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "One fuse for each winding, never a bigger one than designed.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Menus",
+        "What this program says does not replace a measurement at the pins, nor your local codes.",
+    ),
 )

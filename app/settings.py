@@ -6,6 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QMargins, QSettings
 
+from app.language import LANGUAGES, SYSTEM
 from app.places import config_folder
 
 MAX_RECENT = 8
@@ -14,7 +15,7 @@ THEMES = ("system", "light", "dark")
 
 
 class Settings:
-    """Theme, window and recent files, in one small file. An unwritable folder only means forgetting."""
+    """Theme, language, window and recent files, in one small file. An unwritable folder only means forgetting."""
 
     def __init__(self, path: Path | None = None) -> None:
         where = path or config_folder() / "settings.ini"
@@ -29,6 +30,16 @@ class Settings:
     @theme.setter
     def theme(self, name: str) -> None:
         self._store.setValue("theme", name)
+
+    @property
+    def language(self) -> str:
+        """``system`` or one of the languages there are."""
+        value = str(self._store.value("language", SYSTEM))
+        return value if value in LANGUAGES else SYSTEM
+
+    @language.setter
+    def language(self, name: str) -> None:
+        self._store.setValue("language", name)
 
     @property
     def recent(self) -> list[str]:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 from app.crash import Watch
 from app.document import Document
 from app.early import EarlyAnswer
+from app.language import language_for, speak
 from app.settings import Settings
 from app.sources import Found, load_catalogue, open_sheet
 from app.speech import placed
@@ -72,8 +73,10 @@ def open_first(name: str | None, early: EarlyAnswer | None = None) -> Opened:
     """
     found = open_sheet(name or sample_names()[0])
     application = make_application()
+    settings = Settings()
+    speak(application, language_for(settings.language))
     watch = Watch(parent=application)
     watch.install()
-    window = make_window(found, Settings(), watch, early)
+    window = make_window(found, settings, watch, early)
     window.show()
     return Opened(application, window)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from app.kinds import kind_title
+from app.speech import spoken
 from core.catalogue import Catalogue, SearchHit
 from core.errors import QuantityError
 from core.fields import FIELD_DIMENSIONS
@@ -184,7 +185,7 @@ def _plain(name: str) -> str:
 
 def _catalogue_offers(text: str, catalogue: Catalogue) -> list[Offer]:
     hits = catalogue.search(text, _MOST)
-    return [Offer(hit.name, hit.summary, _template_of(hit, catalogue)) for hit in hits]
+    return [Offer(hit.name, spoken(hit.summary), _template_of(hit, catalogue)) for hit in hits]
 
 
 def _template_of(hit: SearchHit, catalogue: Catalogue) -> Template:

@@ -21,6 +21,7 @@ from app.panes.controls import FlatCombo
 from app.panes.fields import Field
 from app.panes.marks import SeverityMark
 from app.panes.offering import Offering
+from app.panes.words import choice_word
 from app.theme import Theme
 
 LABEL_WIDTH = 136
@@ -66,8 +67,9 @@ class FieldRow(QWidget):
         if self.field.role == "choice":
             combo = FlatCombo(self._theme, self)
             combo.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-            combo.addItems(list(self.field.choices))
-            combo.textActivated.connect(lambda text: self.committed.emit(self.field.name, text))
+            for choice in self.field.choices:
+                combo.addItem(choice_word(choice), choice)
+            combo.activated.connect(lambda at: self.committed.emit(self.field.name, combo.itemData(at)))
             return combo
         line = QLineEdit(self)
         line.editingFinished.connect(self.commit)
@@ -122,7 +124,7 @@ class FieldRow(QWidget):
         """What stands in the editor now."""
         if isinstance(self.editor, QLineEdit):
             return self.editor.text()
-        return self.editor.currentText() if isinstance(self.editor, QComboBox) else ""
+        return str(self.editor.currentData()) if isinstance(self.editor, QComboBox) else ""
 
     @property
     def is_pending(self) -> bool:
@@ -144,7 +146,7 @@ class FieldRow(QWidget):
             if not (same and busy):
                 self.restore()
         elif isinstance(self.editor, QComboBox):
-            self.editor.setCurrentIndex(self.editor.findText(field.text))
+            self.editor.setCurrentIndex(self.editor.findData(field.text))
         elif isinstance(self.editor, QCheckBox):
             self.editor.blockSignals(True)
             self.editor.setChecked(field.checked)

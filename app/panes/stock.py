@@ -7,6 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QCoreApplication
 
+from app.speech import spoken
 from core.catalogue import Catalogue
 from core.catalogue.summary import rating_text
 from core.units import THIN_SPACE
@@ -104,7 +105,7 @@ def _tubes(catalogue: Catalogue) -> tuple[Offer, ...]:
     """Every tube type by its designation, and by its other names for those who look for them."""
     offers: list[Offer] = []
     for found in catalogue.tubes.values():
-        rating, name = rating_text(found), found.designation
+        rating, name = spoken(rating_text(found)), found.designation
         for each in dict.fromkeys((name, *found.equivalents)):
             about = rating if each == name else f"= {name} · {rating}"
             found_by = f"{each} {found.description} tube".casefold() if each == name else each.casefold()

@@ -10,6 +10,20 @@ from core.sheet import AnyPart, Frame, Lamp, Note, RectifiedSupply, Switch, Ther
 from core.units import FIELD_DIMENSIONS, THIN_SPACE, Dimension, format_number
 
 
+def choice_word(choice: str) -> str:
+    """A choice of a form in words; figures and what has no other word stand as they are."""
+    return {
+        "constant-current": QCoreApplication.translate("choices", "constant-current"),
+        "hiccup": QCoreApplication.translate("choices", "hiccup"),
+        "foldback": QCoreApplication.translate("choices", "foldback"),
+        "latch-off": QCoreApplication.translate("choices", "latch-off"),
+        "bridge": QCoreApplication.translate("choices", "bridge"),
+        "centre-tap": QCoreApplication.translate("choices", "centre-tap"),
+        "quick": QCoreApplication.translate("choices", "quick"),
+        "time-lag": QCoreApplication.translate("choices", "time-lag"),
+    }.get(choice, choice)
+
+
 def certainty_words(status: Status) -> str:
     """How sure a catalogue value is, in plain words."""
     return {

@@ -16,7 +16,7 @@ from core.catalogue.names import key
 from core.catalogue.search import Kind, Name, SearchHit, in_order, ranked
 from core.catalogue.types import FuseType, LampType, Provenance, RelayType, ThermistorType, TubeType
 from core.errors import CatalogueError, Problem
-from core.sentences import sentence
+from core.sentences import Text, sentence
 from resources import read_bytes
 
 USER_FILE = "tubes.csv"
@@ -92,7 +92,7 @@ class Catalogue:
             for name in ranked(self._names, text, limit)
         ]
 
-    def _line(self, name: Name) -> str:
+    def _line(self, name: Name) -> Text:
         if name.kind == "tube":
             return summary.tube_line(self.tubes[name.designation], name.name)
         if name.kind == "lamp":

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
 from core.catalogue.names import key
+from core.sentences import Text
 
 _DIGITS = re.compile(r"([0-9]+)")
 
@@ -21,7 +22,7 @@ class SearchHit:
     kind: Kind
     designation: str
     name: str
-    summary: str
+    summary: Text
 
 
 class Name(NamedTuple):

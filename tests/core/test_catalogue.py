@@ -159,7 +159,7 @@ def test_search_limits_and_empty_text(catalogue: Catalogue) -> None:
 
 
 def test_summary_of_a_lamp_tap(catalogue: Catalogue) -> None:
-    text = rating_text(catalogue.tubes["35Z5GT"]).replace("\u2009", " ")
+    text = str(rating_text(catalogue.tubes["35Z5GT"])).replace("\u2009", " ")
     assert text == "35 V 0.15 A, lamp tap at 7.5 V"
 
 

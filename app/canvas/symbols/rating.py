@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Protocol
 
+from PySide6.QtCore import QCoreApplication
+
 from core import sheet
 from core.catalogue.types import TubeType
 from core.units import THIN_SPACE, Dimension, format_quantity
@@ -68,7 +70,7 @@ def _battery(part: sheet.Battery) -> str:
 
 
 def _mains(part: sheet.MainsFeed) -> str:  # noqa: ARG001 - its volts are the sheet's, not the part's
-    return "mains"
+    return QCoreApplication.translate("parts", "mains")
 
 
 def _resistor(part: sheet.Resistor) -> str:

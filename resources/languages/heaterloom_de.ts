@@ -1,0 +1,3444 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+ <context>
+  <name>AboutPart</name>
+  <message>
+   <source>The catalogue does not know {type}.</source>
+   <translation>Der Katalog kennt {type} nicht.</translation>
+  </message>
+  <message>
+   <source>{type} in the catalogue</source>
+   <translation>{type} im Katalog</translation>
+  </message>
+  <message>
+   <source>also {names}</source>
+   <translation>auch {names}</translation>
+  </message>
+  <message>
+   <source>no source is on record</source>
+   <translation>keine Quelle verzeichnet</translation>
+  </message>
+ </context>
+ <context>
+  <name>Banner</name>
+  <message>
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+ </context>
+ <context>
+  <name>ConditionsStrip</name>
+  <message>
+   <source>cold</source>
+   <translation>kalt</translation>
+  </message>
+  <message>
+   <source>hot</source>
+   <translation>heiß</translation>
+  </message>
+  <message>
+   <source>Heaters</source>
+   <translation>Heizfäden</translation>
+  </message>
+  <message>
+   <source>Rename sheet</source>
+   <translation>Blatt umbenennen</translation>
+  </message>
+  <message>
+   <source>solving…</source>
+   <translation>rechnet…</translation>
+  </message>
+  <message>
+   <source>solved for this drawing</source>
+   <translation>für diese Zeichnung berechnet</translation>
+  </message>
+ </context>
+ <context>
+  <name>Dialogs</name>
+  <message>
+   <source>{title} has changes that are not saved.</source>
+   <translation>{title} hat Änderungen, die nicht gespeichert sind.</translation>
+  </message>
+  <message>
+   <source>Sheets</source>
+   <translation>Blätter</translation>
+  </message>
+  <message>
+   <source>All files</source>
+   <translation>Alle Dateien</translation>
+  </message>
+  <message>
+   <source>Open a sheet</source>
+   <translation>Blatt öffnen</translation>
+  </message>
+  <message>
+   <source>Save the sheet</source>
+   <translation>Blatt speichern</translation>
+  </message>
+  <message>
+   <source>Pictures</source>
+   <translation>Bilder</translation>
+  </message>
+  <message>
+   <source>Save a picture</source>
+   <translation>Bild speichern</translation>
+  </message>
+  <message>
+   <source>{name} is there already.</source>
+   <translation>{name} gibt es schon.</translation>
+  </message>
+  <message>
+   <source>Replace it?</source>
+   <translation>Ersetzen?</translation>
+  </message>
+  <message>
+   <source>and {count} more</source>
+   <translation>und {count} weitere</translation>
+  </message>
+ </context>
+ <context>
+  <name>FindingsPane</name>
+  <message>
+   <source>Findings</source>
+   <translation>Befunde</translation>
+  </message>
+  <message>
+   <source>Show findings of</source>
+   <translation>Befunde zeigen für</translation>
+  </message>
+  <message>
+   <source>Not solved for this drawing yet</source>
+   <translation>Für diese Zeichnung noch nicht berechnet</translation>
+  </message>
+  <message>
+   <source>The sheet is empty. Type a part into the add field.</source>
+   <translation>Das Blatt ist leer. Ein Bauteil in das Eingabefeld schreiben.</translation>
+  </message>
+  <message>
+   <source>Nothing to report: every heater is within its tolerance.</source>
+   <translation>Nichts zu melden: Jeder Heizfaden liegt in seiner Toleranz.</translation>
+  </message>
+  <message>
+   <source>all conditions</source>
+   <translation>alle Zustände</translation>
+  </message>
+  <message>
+   <source>Nothing to report under this condition.</source>
+   <translation>In diesem Zustand nichts zu melden.</translation>
+  </message>
+ </context>
+ <context>
+  <name>MainWindow</name>
+  <message>
+   <source>Your own tube types are not used until this is mended:</source>
+   <translation>Die eigenen Röhrentypen werden erst benutzt, wenn dies behoben ist:</translation>
+  </message>
+  <message>
+   <source>Save a copy…</source>
+   <translation>Kopie speichern…</translation>
+  </message>
+  <message>
+   <source>The picture is not saved.</source>
+   <translation>Das Bild ist nicht gespeichert.</translation>
+  </message>
+ </context>
+ <context>
+  <name>MainsControl</name>
+  <message>
+   <source>low {volts}</source>
+   <translation>niedrig {volts}</translation>
+  </message>
+  <message>
+   <source>nominal {volts}</source>
+   <translation>Nennwert {volts}</translation>
+  </message>
+  <message>
+   <source>high {volts}</source>
+   <translation>hoch {volts}</translation>
+  </message>
+  <message>
+   <source>Low mains</source>
+   <translation>Netzunterspannung</translation>
+  </message>
+  <message>
+   <source>Nominal mains</source>
+   <translation>Netznennspannung</translation>
+  </message>
+  <message>
+   <source>High mains</source>
+   <translation>Netzüberspannung</translation>
+  </message>
+ </context>
+ <context>
+  <name>MainsSlider</name>
+  <message>
+   <source>Mains volts</source>
+   <translation>Netzspannung</translation>
+  </message>
+  <message>
+   <source>mains {volts}</source>
+   <translation>Netz {volts}</translation>
+  </message>
+ </context>
+ <context>
+  <name>Menus</name>
+  <message>
+   <source>&amp;File</source>
+   <translation>&amp;Datei</translation>
+  </message>
+  <message>
+   <source>&amp;Edit</source>
+   <translation>&amp;Bearbeiten</translation>
+  </message>
+  <message>
+   <source>&amp;View</source>
+   <translation>&amp;Ansicht</translation>
+  </message>
+  <message>
+   <source>&amp;Help</source>
+   <translation>&amp;Hilfe</translation>
+  </message>
+  <message>
+   <source>&amp;New sheet</source>
+   <translation>&amp;Neues Blatt</translation>
+  </message>
+  <message>
+   <source>&amp;Open…</source>
+   <translation>Ö&amp;ffnen…</translation>
+  </message>
+  <message>
+   <source>Open &amp;recent</source>
+   <translation>&amp;Zuletzt geöffnet</translation>
+  </message>
+  <message>
+   <source>Open a &amp;sample</source>
+   <translation>&amp;Beispiel öffnen</translation>
+  </message>
+  <message>
+   <source>&amp;Save</source>
+   <translation>&amp;Speichern</translation>
+  </message>
+  <message>
+   <source>Save &amp;as…</source>
+   <translation>Speichern &amp;unter…</translation>
+  </message>
+  <message>
+   <source>Save a &amp;picture…</source>
+   <translation>B&amp;ild speichern…</translation>
+  </message>
+  <message>
+   <source>&amp;Quit</source>
+   <translation>&amp;Beenden</translation>
+  </message>
+  <message>
+   <source>&amp;Undo</source>
+   <translation>&amp;Rückgängig</translation>
+  </message>
+  <message>
+   <source>&amp;Redo</source>
+   <translation>&amp;Wiederholen</translation>
+  </message>
+  <message>
+   <source>Re&amp;name the sheet</source>
+   <translation>Blatt &amp;umbenennen</translation>
+  </message>
+  <message>
+   <source>To the &amp;drawing</source>
+   <translation>Zur &amp;Zeichnung</translation>
+  </message>
+  <message>
+   <source>To the f&amp;indings</source>
+   <translation>Zu den &amp;Befunden</translation>
+  </message>
+  <message>
+   <source>To the &amp;properties</source>
+   <translation>Zu den &amp;Eigenschaften</translation>
+  </message>
+  <message>
+   <source>To the pa&amp;rts to add</source>
+   <translation>Zu den &amp;Teilen</translation>
+  </message>
+  <message>
+   <source>To the ta&amp;bles</source>
+   <translation>Zu den Ta&amp;bellen</translation>
+  </message>
+  <message>
+   <source>Pa&amp;nes</source>
+   <translation>&amp;Fenster</translation>
+  </message>
+  <message>
+   <source>&amp;Theme</source>
+   <translation>&amp;Farben</translation>
+  </message>
+  <message>
+   <source>&amp;Language</source>
+   <translation>&amp;Sprache</translation>
+  </message>
+  <message>
+   <source>Restore the &amp;usual panes</source>
+   <translation>Ü&amp;bliche Fenster wiederherstellen</translation>
+  </message>
+  <message>
+   <source>As the &amp;system</source>
+   <translation>Wie das &amp;System</translation>
+  </message>
+  <message>
+   <source>&amp;Light</source>
+   <translation>&amp;Hell</translation>
+  </message>
+  <message>
+   <source>&amp;Dark</source>
+   <translation>&amp;Dunkel</translation>
+  </message>
+  <message>
+   <source>Heaterloom speaks {language} from its next start on.</source>
+   <translation>Heaterloom spricht ab dem nächsten Start {language}.</translation>
+  </message>
+  <message>
+   <source>&amp;Keys and gestures</source>
+   <translation>&amp;Tasten und Gesten</translation>
+  </message>
+  <message>
+   <source>&amp;Cautions</source>
+   <translation>&amp;Warnungen</translation>
+  </message>
+  <message>
+   <source>&amp;About Heaterloom</source>
+   <translation>&amp;Über Heaterloom</translation>
+  </message>
+  <message>
+   <source>Keys and gestures</source>
+   <translation>Tasten und Gesten</translation>
+  </message>
+  <message>
+   <source>Cautions</source>
+   <translation>Warnungen</translation>
+  </message>
+  <message>
+   <source>Heaterloom lays out the heater wiring of valve amplifiers and solves every heater.
+
+Its figures are computed from published data and models, some of them unverified and marked so. They do not replace a measurement at the pins.
+
+MIT licence.</source>
+   <translation>Heaterloom zeichnet die Heizungsverdrahtung von Röhrenverstärkern und berechnet jeden Heizfaden.
+
+Die Werte folgen aus veröffentlichten Daten und Modellen; manche sind ungeprüft und so gekennzeichnet. Sie ersetzen keine Messung an den Stiften.
+
+MIT-Lizenz.</translation>
+  </message>
+  <message>
+   <source>About Heaterloom</source>
+   <translation>Über Heaterloom</translation>
+  </message>
+  <message>
+   <source>/ or Ctrl+K – type what to add: ECC83, 10R, relay; or a wire: T1.a V1.4; or a strap: V1.4-5</source>
+   <translation>/ oder Ctrl+K – Bauteil eintippen: ECC83, 10R, Relais; oder Draht: T1.a V1.4; oder Brücke: V1.4-5</translation>
+  </message>
+  <message>
+   <source>Drag from pin to pin – a wire; on one socket – a strap</source>
+   <translation>Von Stift zu Stift ziehen – Draht; an einer Fassung – Brücke</translation>
+  </message>
+  <message>
+   <source>Drag a part – move it; with Alt off the grid</source>
+   <translation>Bauteil ziehen – verschieben; mit Alt frei vom Raster</translation>
+  </message>
+  <message>
+   <source>Drag on the paper – select; with Shift add to the selection</source>
+   <translation>Auf dem Papier ziehen – auswählen; mit Shift zur Auswahl dazu</translation>
+  </message>
+  <message>
+   <source>Tab, Shift+Tab – walk the parts; arrows – move; R – turn; Del – delete</source>
+   <translation>Tab, Shift+Tab – durch die Bauteile; Pfeile – schieben; R – drehen; Del – löschen</translation>
+  </message>
+  <message>
+   <source>Enter – properties of the selected part</source>
+   <translation>Enter – Eigenschaften des gewählten Bauteils</translation>
+  </message>
+  <message>
+   <source>Ctrl+wheel, Ctrl++, Ctrl+- – zoom; F – fit; middle button or Space – pan</source>
+   <translation>Ctrl+Rad, Ctrl++, Ctrl+- – Zoom; F – einpassen; mittlere Taste oder Leertaste – verschieben</translation>
+  </message>
+  <message>
+   <source>Escape – give up what is being dragged</source>
+   <translation>Escape – abbrechen, was gerade gezogen wird</translation>
+  </message>
+  <message>
+   <source>High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.</source>
+   <translation>Hochspannung tötet. Vor jedem Berühren ausschalten, Stecker ziehen, Kondensatoren entladen lassen und messen.</translation>
+  </message>
+  <message>
+   <source>A heater string fed straight from the mains makes the chassis live. Work on it only with an isolating transformer, and leave mains wiring to those licensed for it where you live.</source>
+   <translation>Ein Serienkreis direkt am Netz macht das Chassis lebensgefährlich. Nur mit Trenntransformator daran arbeiten und die Netzverdrahtung denen überlassen, die dort dafür zugelassen sind.</translation>
+  </message>
+  <message>
+   <source>Heater windings may float at full high tension. Use insulated leads and a meter rated for it.</source>
+   <translation>Heizwicklungen können auf voller Hochspannung liegen. Isolierte Leitungen und ein dafür bemessenes Messgerät benutzen.</translation>
+  </message>
+  <message>
+   <source>Droppers, thermistors and glass get hot enough to burn. Leave them room.</source>
+   <translation>Vorwiderstände, Heißleiter und Glas werden so heiß, dass man sich verbrennt. Ihnen Platz lassen.</translation>
+  </message>
+  <message>
+   <source>One fuse for each winding, never a bigger one than designed.</source>
+   <translation>Für jede Wicklung eine Sicherung, nie eine größere als vorgesehen.</translation>
+  </message>
+  <message>
+   <source>What this program says does not replace a measurement at the pins, nor your local codes.</source>
+   <translation>Was dieses Programm sagt, ersetzt weder eine Messung an den Stiften noch die örtlichen Vorschriften.</translation>
+  </message>
+ </context>
+ <context>
+  <name>Pane</name>
+  <message>
+   <source>To the &amp;left</source>
+   <translation>Nach &amp;links</translation>
+  </message>
+  <message>
+   <source>To the &amp;right</source>
+   <translation>Nach &amp;rechts</translation>
+  </message>
+  <message>
+   <source>&amp;Below the drawing</source>
+   <translation>&amp;Unter die Zeichnung</translation>
+  </message>
+  <message>
+   <source>In a &amp;window of its own</source>
+   <translation>In ein eigenes &amp;Fenster</translation>
+  </message>
+  <message>
+   <source>&amp;Close</source>
+   <translation>S&amp;chließen</translation>
+  </message>
+  <message>
+   <source>Share the place of {name}</source>
+   <translation>Platz mit {name} teilen</translation>
+  </message>
+ </context>
+ <context>
+  <name>PartsList</name>
+  <message>
+   <source>find: ECC83, 6.3 V winding, relay…</source>
+   <translation>suchen: ECC83, Wicklung, Relais…</translation>
+  </message>
+  <message>
+   <source>Find a part</source>
+   <translation>Bauteil suchen</translation>
+  </message>
+  <message>
+   <source>Parts that can be added</source>
+   <translation>Bauteile zum Einfügen</translation>
+  </message>
+ </context>
+ <context>
+  <name>PropertiesPane</name>
+  <message>
+   <source>{count} selected</source>
+   <translation>{count} gewählt</translation>
+  </message>
+  <message>
+   <source>Turn each</source>
+   <translation>Jedes drehen</translation>
+  </message>
+  <message>
+   <source>Delete</source>
+   <translation>Löschen</translation>
+  </message>
+ </context>
+ <context>
+  <name>Session</name>
+  <message>
+   <source>Untitled</source>
+   <translation>Ohne Titel</translation>
+  </message>
+  <message>
+   <source>{name} was not opened.</source>
+   <translation>{name} wurde nicht geöffnet.</translation>
+  </message>
+  <message>
+   <source>The sheet is not saved.</source>
+   <translation>Das Blatt ist nicht gespeichert.</translation>
+  </message>
+ </context>
+ <context>
+  <name>SidePanes</name>
+  <message>
+   <source>Findings</source>
+   <translation>Befunde</translation>
+  </message>
+  <message>
+   <source>Properties</source>
+   <translation>Eigenschaften</translation>
+  </message>
+  <message>
+   <source>Add parts</source>
+   <translation>Teile</translation>
+  </message>
+  <message>
+   <source>Tables</source>
+   <translation>Tabellen</translation>
+  </message>
+ </context>
+ <context>
+  <name>TablesPane</name>
+  <message>
+   <source>Heaters</source>
+   <translation>Heizfäden</translation>
+  </message>
+  <message>
+   <source>Supplies</source>
+   <translation>Quellen</translation>
+  </message>
+  <message>
+   <source>Pins</source>
+   <translation>Stifte</translation>
+  </message>
+  <message>
+   <source>Parts</source>
+   <translation>Bauteile</translation>
+  </message>
+  <message>
+   <source>Wires</source>
+   <translation>Drähte</translation>
+  </message>
+  <message>
+   <source>Tables</source>
+   <translation>Tabellen</translation>
+  </message>
+  <message>
+   <source>None on this sheet.</source>
+   <translation>Keine auf diesem Blatt.</translation>
+  </message>
+ </context>
+ <context>
+  <name>TitleLine</name>
+  <message>
+   <source>Panes</source>
+   <translation>Fenster</translation>
+  </message>
+  <message>
+   <source>Move the pane {name}</source>
+   <translation>Fenster {name} bewegen</translation>
+  </message>
+  <message>
+   <source>Close the pane {name}</source>
+   <translation>Fenster {name} schließen</translation>
+  </message>
+  <message>
+   <source>Sheet title</source>
+   <translation>Titel des Blatts</translation>
+  </message>
+  <message>
+   <source>Untitled</source>
+   <translation>Ohne Titel</translation>
+  </message>
+  <message>
+   <source>Double click or F2 renames the sheet</source>
+   <translation>Doppelklick oder F2 benennt das Blatt um</translation>
+  </message>
+ </context>
+ <context>
+  <name>actions</name>
+  <message>
+   <source>&amp;Add a part</source>
+   <translation>&amp;Bauteil einfügen</translation>
+  </message>
+  <message>
+   <source>Add a part</source>
+   <translation>Bauteil einfügen</translation>
+  </message>
+  <message>
+   <source>&amp;Delete</source>
+   <translation>&amp;Löschen</translation>
+  </message>
+  <message>
+   <source>&amp;Turn right</source>
+   <translation>Nach &amp;rechts drehen</translation>
+  </message>
+  <message>
+   <source>Turn &amp;left</source>
+   <translation>Nach &amp;links drehen</translation>
+  </message>
+  <message>
+   <source>&amp;Select all</source>
+   <translation>&amp;Alles auswählen</translation>
+  </message>
+  <message>
+   <source>&amp;Properties</source>
+   <translation>&amp;Eigenschaften</translation>
+  </message>
+  <message>
+   <source>&amp;Fit the sheet</source>
+   <translation>Blatt &amp;einpassen</translation>
+  </message>
+  <message>
+   <source>Fit the sheet</source>
+   <translation>Blatt einpassen</translation>
+  </message>
+  <message>
+   <source>Zoom &amp;in</source>
+   <translation>Ver&amp;größern</translation>
+  </message>
+  <message>
+   <source>Zoom &amp;out</source>
+   <translation>Ver&amp;kleinern</translation>
+  </message>
+  <message>
+   <source>Zoom in</source>
+   <translation>Vergrößern</translation>
+  </message>
+  <message>
+   <source>Zoom out</source>
+   <translation>Verkleinern</translation>
+  </message>
+  <message>
+   <source>&amp;Actual size</source>
+   <translation>&amp;Originalgröße</translation>
+  </message>
+  <message>
+   <source>Actual size</source>
+   <translation>Originalgröße</translation>
+  </message>
+ </context>
+ <context>
+  <name>adding</name>
+  <message>
+   <source>What can be added</source>
+   <translation>Was sich einfügen lässt</translation>
+  </message>
+  <message>
+   <source>add: ECC83, 10R, relay…</source>
+   <translation>einfügen: ECC83, 10R, Relais…</translation>
+  </message>
+  <message>
+   <source>Add a part</source>
+   <translation>Bauteil einfügen</translation>
+  </message>
+  <message>
+   <source>Type a tube, a value or a word, then Enter. The key / brings you here.</source>
+   <translation>Röhre, Wert oder Wort eintippen, dann Enter. Die Taste / führt hierher.</translation>
+  </message>
+ </context>
+ <context>
+  <name>canvas</name>
+  <message>
+   <source>pulled</source>
+   <translation>gezogen</translation>
+  </message>
+  <message>
+   <source>type not known</source>
+   <translation>Typ nicht bekannt</translation>
+  </message>
+  <message>
+   <source>not solved</source>
+   <translation>nicht berechnet</translation>
+  </message>
+  <message>
+   <source>empty note</source>
+   <translation>leere Notiz</translation>
+  </message>
+  <message>
+   <source>Nothing selected</source>
+   <translation>Nichts gewählt</translation>
+  </message>
+  <message>
+   <source>Seen from the wiring side.</source>
+   <translation>Von der Verdrahtungsseite gesehen.</translation>
+  </message>
+  <message>
+   <source>Sheet</source>
+   <translation>Blatt</translation>
+  </message>
+  <message>
+   <source>a wire along its route</source>
+   <translation>ein Draht auf seinem Weg</translation>
+  </message>
+  <message>
+   <source>Nothing is called that.</source>
+   <translation>So heißt nichts.</translation>
+  </message>
+  <message>
+   <source>A wire needs two different terminals.</source>
+   <translation>Ein Draht braucht zwei verschiedene Anschlüsse.</translation>
+  </message>
+  <message>
+   <source>Type the terminal where the wire from {start} ends.</source>
+   <translation>Den Anschluss eintippen, an dem der Draht von {start} endet.</translation>
+  </message>
+  <message>
+   <source>There is no part {id}.</source>
+   <translation>Ein Bauteil {id} gibt es nicht.</translation>
+  </message>
+  <message>
+   <source>{id} has no terminal {name}.</source>
+   <translation>{id} hat keinen Anschluss {name}.</translation>
+  </message>
+  <message>
+   <source>1 part</source>
+   <translation>1 Bauteil</translation>
+  </message>
+  <message>
+   <source>{count} parts</source>
+   <translation>{count} Bauteile</translation>
+  </message>
+  <message>
+   <source>1 wire</source>
+   <translation>1 Draht</translation>
+  </message>
+  <message>
+   <source>{count} wires</source>
+   <translation>{count} Drähte</translation>
+  </message>
+  <message>
+   <source> and </source>
+   <translation> und </translation>
+  </message>
+  <message>
+   <source>Move {what}</source>
+   <translation>{what} verschieben</translation>
+  </message>
+  <message>
+   <source>Turn {what}</source>
+   <translation>{what} drehen</translation>
+  </message>
+  <message>
+   <source>Delete {what}</source>
+   <translation>{what} löschen</translation>
+  </message>
+  <message>
+   <source>Add {what}</source>
+   <translation>{what} einfügen</translation>
+  </message>
+  <message>
+   <source>Strap {start} to {end}</source>
+   <translation>Brücke von {start} nach {end}</translation>
+  </message>
+  <message>
+   <source>Wire {start} to {end}</source>
+   <translation>Draht von {start} nach {end}</translation>
+  </message>
+  <message>
+   <source>over</source>
+   <translation>darüber</translation>
+  </message>
+  <message>
+   <source>under</source>
+   <translation>darunter</translation>
+  </message>
+  <message>
+   <source>not heated</source>
+   <translation>nicht geheizt</translation>
+  </message>
+  <message>
+   <source>not yet solved</source>
+   <translation>noch nicht berechnet</translation>
+  </message>
+  <message>
+   <source>within tolerance</source>
+   <translation>in der Toleranz</translation>
+  </message>
+  <message>
+   <source>{start} to {end}</source>
+   <translation>{start} bis {end}</translation>
+  </message>
+  <message>
+   <source>strap</source>
+   <translation>Brücke</translation>
+  </message>
+  <message>
+   <source>and {count} more</source>
+   <translation>und {count} weitere</translation>
+  </message>
+ </context>
+ <context>
+  <name>choices</name>
+  <message>
+   <source>constant-current</source>
+   <translation>Konstantstrom</translation>
+  </message>
+  <message>
+   <source>hiccup</source>
+   <translation>Aussetzbetrieb</translation>
+  </message>
+  <message>
+   <source>foldback</source>
+   <translation>Foldback</translation>
+  </message>
+  <message>
+   <source>latch-off</source>
+   <translation>bleibend aus</translation>
+  </message>
+  <message>
+   <source>bridge</source>
+   <translation>Graetzbrücke</translation>
+  </message>
+  <message>
+   <source>centre-tap</source>
+   <translation>Mittelpunkt</translation>
+  </message>
+  <message>
+   <source>quick</source>
+   <translation>flink</translation>
+  </message>
+  <message>
+   <source>time-lag</source>
+   <translation>träge</translation>
+  </message>
+ </context>
+ <context>
+  <name>crash</name>
+  <message>
+   <source>Something unexpected happened: {what}. Your sheet is as it was before.</source>
+   <translation>Etwas Unerwartetes ist geschehen: {what}. Das Blatt ist wie zuvor.</translation>
+  </message>
+  <message>
+   <source>Details are in {file}.</source>
+   <translation>Einzelheiten stehen in {file}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>facts</name>
+  <message>
+   <source>section {pins}</source>
+   <translation>Abschnitt {pins}</translation>
+  </message>
+  <message>
+   <source>volts may be off by</source>
+   <translation>Spannung darf abweichen</translation>
+  </message>
+  <message>
+   <source>current may be off by</source>
+   <translation>Strom darf abweichen</translation>
+  </message>
+  <message>
+   <source>made between</source>
+   <translation>gefertigt zwischen</translation>
+  </message>
+  <message>
+   <source>heater above cathode, peak</source>
+   <translation>Heizf. über Kath., Spitze</translation>
+  </message>
+  <message>
+   <source>heater above cathode, DC</source>
+   <translation>Heizf. über Kath., DC</translation>
+  </message>
+  <message>
+   <source>heater below cathode, peak</source>
+   <translation>Heizf. unter Kath., Spitze</translation>
+  </message>
+  <message>
+   <source>heater below cathode, DC</source>
+   <translation>Heizf. unter Kath., DC</translation>
+  </message>
+  <message>
+   <source>heater to cathode, at most</source>
+   <translation>Heizfaden–Kathode, höchstens</translation>
+  </message>
+  <message>
+   <source>warm-up time</source>
+   <translation>Anheizzeit</translation>
+  </message>
+  <message>
+   <source>hot to cold</source>
+   <translation>heiß zu kalt</translation>
+  </message>
+ </context>
+ <context>
+  <name>fields</name>
+  <message>
+   <source>{value} (default)</source>
+   <translation>{value} (Vorgabe)</translation>
+  </message>
+  <message>
+   <source>not given</source>
+   <translation>nicht angegeben</translation>
+  </message>
+  <message>
+   <source>nominal mains</source>
+   <translation>Netznennspannung</translation>
+  </message>
+  <message>
+   <source>catalogue</source>
+   <translation>Katalog</translation>
+  </message>
+  <message>
+   <source>75 % of coil volts</source>
+   <translation>75 % der Spulenspannung</translation>
+  </message>
+  <message>
+   <source>10 % of coil volts</source>
+   <translation>10 % der Spulenspannung</translation>
+  </message>
+  <message>
+   <source>default</source>
+   <translation>Vorgabe</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>Titel</translation>
+  </message>
+  <message>
+   <source>The sheet</source>
+   <translation>Das Blatt</translation>
+  </message>
+  <message>
+   <source>id</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>none (ideal strap)</source>
+   <translation>keine (ideale Brücke)</translation>
+  </message>
+  <message>
+   <source>from</source>
+   <translation>von</translation>
+  </message>
+  <message>
+   <source>to</source>
+   <translation>nach</translation>
+  </message>
+  <message>
+   <source>gauge</source>
+   <translation>Stärke</translation>
+  </message>
+  <message>
+   <source>colour</source>
+   <translation>Farbe</translation>
+  </message>
+  <message>
+   <source>twisted pair</source>
+   <translation>verdrilltes Paar</translation>
+  </message>
+  <message>
+   <source>Wire {id}</source>
+   <translation>Draht {id}</translation>
+  </message>
+  <message>
+   <source>turned by</source>
+   <translation>gedreht um</translation>
+  </message>
+  <message>
+   <source>Nothing is entered; {label} cannot be left out.</source>
+   <translation>Nichts eingegeben; {label} darf nicht fehlen.</translation>
+  </message>
+  <message>
+   <source>Two numbers are expected here, such as 120, 40.</source>
+   <translation>Erwartet werden zwei Zahlen, etwa 120, 40.</translation>
+  </message>
+  <message>
+   <source>Rename sheet</source>
+   <translation>Blatt umbenennen</translation>
+  </message>
+  <message>
+   <source>Set {label}</source>
+   <translation>{label} einstellen</translation>
+  </message>
+  <message>
+   <source>Rename {id}</source>
+   <translation>{id} umbenennen</translation>
+  </message>
+  <message>
+   <source>Set {id} {label}</source>
+   <translation>{id}: {label} einstellen</translation>
+  </message>
+ </context>
+ <context>
+  <name>findings</name>
+  <message>
+   <source>Fault</source>
+   <translation>Fehler</translation>
+  </message>
+  <message>
+   <source>Caution</source>
+   <translation>Warnung</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <source>switch-on</source>
+   <translation>Einschalten</translation>
+  </message>
+  <message>
+   <source>the mains chosen above</source>
+   <translation>der oben gewählten Netzspannung</translation>
+  </message>
+  <message>
+   <source>at {conditions}</source>
+   <translation>bei {conditions}</translation>
+  </message>
+  <message>
+   <source>low mains</source>
+   <translation>Netzunterspannung</translation>
+  </message>
+  <message>
+   <source>nominal mains</source>
+   <translation>Netznennspannung</translation>
+  </message>
+  <message>
+   <source>high mains</source>
+   <translation>Netzüberspannung</translation>
+  </message>
+  <message>
+   <source>low and nominal mains</source>
+   <translation>Netzunter- und -nennspannung</translation>
+  </message>
+  <message>
+   <source>low and high mains</source>
+   <translation>Netzunter- und -überspannung</translation>
+  </message>
+  <message>
+   <source>nominal and high mains</source>
+   <translation>Netznenn- und -überspannung</translation>
+  </message>
+  <message>
+   <source>low, nominal and high mains</source>
+   <translation>Netzunter-, -nenn- und -überspannung</translation>
+  </message>
+  <message>
+   <source>no findings</source>
+   <translation>keine Befunde</translation>
+  </message>
+  <message>
+   <source>1 fault</source>
+   <translation>1 Fehler</translation>
+  </message>
+  <message>
+   <source>{count} faults</source>
+   <translation>{count} Fehler</translation>
+  </message>
+  <message>
+   <source>1 caution</source>
+   <translation>1 Warnung</translation>
+  </message>
+  <message>
+   <source>{count} cautions</source>
+   <translation>{count} Warnungen</translation>
+  </message>
+  <message>
+   <source>1 note</source>
+   <translation>1 Hinweis</translation>
+  </message>
+  <message>
+   <source>{count} notes</source>
+   <translation>{count} Hinweise</translation>
+  </message>
+ </context>
+ <context>
+  <name>model</name>
+  <message>
+   <source>{folder} does not allow writing. Save under another name or folder.</source>
+   <translation>In {folder} darf nicht geschrieben werden. Unter anderem Namen oder in einem anderen Ordner speichern.</translation>
+  </message>
+  <message>
+   <source>The folder {folder} does not exist. Save into another folder.</source>
+   <translation>Den Ordner {folder} gibt es nicht. In einem anderen Ordner speichern.</translation>
+  </message>
+  <message>
+   <source>{name} could not be written: {why}. The old file is untouched.</source>
+   <translation>{name} konnte nicht geschrieben werden: {why}. Die alte Datei ist unberührt.</translation>
+  </message>
+  <message>
+   <source>{name} is write-protected</source>
+   <translation>{name} ist schreibgeschützt</translation>
+  </message>
+  <message>
+   <source>what was written does not read back the same</source>
+   <translation>was geschrieben wurde, liest sich nicht gleich zurück</translation>
+  </message>
+  <message>
+   <source>a wire size is expected here, such as 20 AWG or 0.5 mm²</source>
+   <translation>erwartet wird eine Drahtstärke, etwa 20 AWG oder 0.5 mm²</translation>
+  </message>
+  <message>
+   <source>'{text}' could be a gauge or an area; {expected}.</source>
+   <translation>'{text}' kann AWG oder Querschnitt sein; {expected}.</translation>
+  </message>
+  <message>
+   <source>'{text}' is not understood; {expected}.</source>
+   <translation>'{text}' ist nicht zu verstehen; {expected}.</translation>
+  </message>
+  <message>
+   <source>{path} is larger than {most} MB, which no sheet is.</source>
+   <translation>{path} ist größer als {most} MB; so groß ist kein Blatt.</translation>
+  </message>
+  <message>
+   <source>There is no file {path}. The built-in sheets are: {samples}.</source>
+   <translation>Die Datei {path} gibt es nicht. Eingebaute Blätter: {samples}.</translation>
+  </message>
+  <message>
+   <source>{path} is a folder; the name of a sheet file is expected.</source>
+   <translation>{path} ist ein Ordner; erwartet wird der Name einer Blattdatei.</translation>
+  </message>
+  <message>
+   <source>{path} may not be read: its permissions do not allow it.</source>
+   <translation>{path} darf nicht gelesen werden: Die Rechte fehlen.</translation>
+  </message>
+  <message>
+   <source>{path} cannot be read: {why}.</source>
+   <translation>{path} lässt sich nicht lesen: {why}.</translation>
+  </message>
+  <message>
+   <source>{items} and {last}</source>
+   <translation>{items} und {last}</translation>
+  </message>
+  <message>
+   <source>is not UTF-8 text</source>
+   <translation>ist kein Text in UTF-8</translation>
+  </message>
+  <message>
+   <source>cannot be read: {why}</source>
+   <translation>lässt sich nicht lesen: {why}</translation>
+  </message>
+  <message>
+   <source>{owner} has no {fields}</source>
+   <translation>{owner} fehlt: {fields}</translation>
+  </message>
+  <message>
+   <source>'{name}' is already a name of {type}</source>
+   <translation>'{name}' ist schon ein Name von {type}</translation>
+  </message>
+  <message>
+   <source>'{name}' is the designation itself</source>
+   <translation>'{name}' ist die Bezeichnung selbst</translation>
+  </message>
+  <message>
+   <source>'{given}' should be '{wanted}'</source>
+   <translation>'{given}' müsste '{wanted}' heißen</translation>
+  </message>
+  <message>
+   <source>{type} has no heater section (volts and amps)</source>
+   <translation>{type} hat keinen Heizfadenabschnitt (volts und amps)</translation>
+  </message>
+  <message>
+   <source>the sections of {type} do not join into one heater</source>
+   <translation>die Abschnitte von {type} ergeben zusammen keinen Heizfaden</translation>
+  </message>
+  <message>
+   <source>'{given}' is not two pins such as 4-5</source>
+   <translation>'{given}' sind nicht zwei Stifte wie 4-5</translation>
+  </message>
+  <message>
+   <source>there is no pin {pin} on base {base}</source>
+   <translation>Sockel {base} hat keinen Stift {pin}</translation>
+  </message>
+  <message>
+   <source>is below spread_low_a, {low} A</source>
+   <translation>liegt unter spread_low_a, {low} A</translation>
+  </message>
+  <message>
+   <source>is above the peak limit, {peak} V</source>
+   <translation>liegt über der Spitzengrenze, {peak} V</translation>
+  </message>
+  <message>
+   <source>{file} line {line}, column '{column}'</source>
+   <translation>{file} Zeile {line}, Spalte '{column}'</translation>
+  </message>
+  <message>
+   <source>has {count} cells, expected {wanted}</source>
+   <translation>hat {count} Zellen, erwartet werden {wanted}</translation>
+  </message>
+  <message>
+   <source>'{name}' is already in this file</source>
+   <translation>'{name}' steht schon in dieser Datei</translation>
+  </message>
+  <message>
+   <source>is not CSV: {why}</source>
+   <translation>ist kein CSV: {why}</translation>
+  </message>
+  <message>
+   <source>unknown column, expected {columns}</source>
+   <translation>unbekannte Spalte, erwartet wird {columns}</translation>
+  </message>
+  <message>
+   <source>this column is missing</source>
+   <translation>diese Spalte fehlt</translation>
+  </message>
+  <message>
+   <source>columns must come in the order {columns}</source>
+   <translation>die Spalten müssen so aufeinander folgen: {columns}</translation>
+  </message>
+  <message>
+   <source>is empty</source>
+   <translation>ist leer</translation>
+  </message>
+  <message>
+   <source>unknown field '{name}', expected one of {fields}</source>
+   <translation>unbekanntes Feld '{name}', erwartet wird eines von {fields}</translation>
+  </message>
+  <message>
+   <source>'{name}' is given twice for {owner}</source>
+   <translation>'{name}' ist für {owner} zweimal angegeben</translation>
+  </message>
+  <message>
+   <source>needs two pins such as 4-5</source>
+   <translation>braucht zwei Stifte wie 4-5</translation>
+  </message>
+  <message>
+   <source>must be empty</source>
+   <translation>muss leer sein</translation>
+  </message>
+  <message>
+   <source>should be '{wanted}'</source>
+   <translation>müsste '{wanted}' heißen</translation>
+  </message>
+  <message>
+   <source>'{given}' is not one of {choices}</source>
+   <translation>'{given}' ist keines von {choices}</translation>
+  </message>
+  <message>
+   <source>is empty, but the status is '{status}'</source>
+   <translation>ist leer, aber der Status ist '{status}'</translation>
+  </message>
+  <message>
+   <source>'{given}' is not a number</source>
+   <translation>'{given}' ist keine Zahl</translation>
+  </message>
+  <message>
+   <source>'{given}' is not a finite number</source>
+   <translation>'{given}' ist keine endliche Zahl</translation>
+  </message>
+  <message>
+   <source>{given} is not between {low} and {high} {unit}</source>
+   <translation>{given} liegt nicht zwischen {low} und {high} {unit}</translation>
+  </message>
+  <message>
+   <source>{rating}, lamp tap at {v}</source>
+   <translation>{rating}, Lampenanzapfung bei {v}</translation>
+  </message>
+  <message>
+   <source>{ohm} at {c}</source>
+   <translation>{ohm} bei {c}</translation>
+  </message>
+  <message>
+   <source>up to {a}</source>
+   <translation>bis {a}</translation>
+  </message>
+  <message>
+   <source>coil {rating}</source>
+   <translation>Spule {rating}</translation>
+  </message>
+  <message>
+   <source>contact {a}</source>
+   <translation>Kontakt {a}</translation>
+  </message>
+  <message>
+   <source>{items} · {last}</source>
+   <translation>{items} · {last}</translation>
+  </message>
+  <message>
+   <source>{source} (unverified)</source>
+   <translation>{source} (ungeprüft)</translation>
+  </message>
+  <message>
+   <source>above {low} and at most {high}</source>
+   <translation>über {low} und höchstens {high}</translation>
+  </message>
+  <message>
+   <source>from {low} to {high}</source>
+   <translation>von {low} bis {high}</translation>
+  </message>
+  <message>
+   <source>greater than 0</source>
+   <translation>größer als 0</translation>
+  </message>
+  <message>
+   <source>0 or greater</source>
+   <translation>0 oder größer</translation>
+  </message>
+  <message>
+   <source>between {low} and {high}</source>
+   <translation>zwischen {low} und {high}</translation>
+  </message>
+  <message>
+   <source>the title</source>
+   <translation>Titel</translation>
+  </message>
+  <message>
+   <source>the sheet</source>
+   <translation>Blatt</translation>
+  </message>
+  <message>
+   <source>low mains must not lie above high mains</source>
+   <translation>die Netzunterspannung darf nicht über der Netzüberspannung liegen</translation>
+  </message>
+  <message>
+   <source>'{id}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1</source>
+   <translation>'{id}' taugt nicht als Kennung: 1 bis 40 Zeichen ohne Leerzeichen und Punkte, etwa V1</translation>
+  </message>
+  <message>
+   <source>the id {id} is already used by {place}</source>
+   <translation>die Kennung {id} gehört schon zu {place}</translation>
+  </message>
+  <message>
+   <source>{label} of {owner}</source>
+   <translation>{owner}: {label}</translation>
+  </message>
+  <message>
+   <source>{what} must be a finite number</source>
+   <translation>{what} muss eine endliche Zahl sein</translation>
+  </message>
+  <message>
+   <source>{what} is too large to be meant</source>
+   <translation>{what} ist zu groß, um gemeint zu sein</translation>
+  </message>
+  <message>
+   <source>{what} is too small to be meant</source>
+   <translation>{what} ist zu klein, um gemeint zu sein</translation>
+  </message>
+  <message>
+   <source>{what} must be {range}, not {value}</source>
+   <translation>{what} muss {range} sein, nicht {value}</translation>
+  </message>
+  <message>
+   <source>place of {owner} must be within ±{most}</source>
+   <translation>{owner}: Die Lage muss innerhalb von ±{most} sein</translation>
+  </message>
+  <message>
+   <source>{what} holds half of a character pair</source>
+   <translation>{what} enthält ein halbes Zeichenpaar</translation>
+  </message>
+  <message>
+   <source>{id} cannot be mirrored: pins are counted as the socket is seen from below</source>
+   <translation>{id} lässt sich nicht spiegeln: Die Stifte werden von unten auf die Fassung gesehen gezählt</translation>
+  </message>
+  <message>
+   <source>{id} is longer than {most} characters</source>
+   <translation>{id} ist länger als {most} Zeichen</translation>
+  </message>
+  <message>
+   <source>{id} needs a type, or both rated_v and rated_a</source>
+   <translation>{id} braucht einen Typ, oder rated_v und rated_a</translation>
+  </message>
+  <message>
+   <source>{id} needs a type, or all of r25_ohm, beta_k and dissipation_w_per_k</source>
+   <translation>{id} braucht einen Typ, oder r25_ohm, beta_k und dissipation_w_per_k</translation>
+  </message>
+  <message>
+   <source>foldback current of {id} must not exceed its current limit</source>
+   <translation>{id}: Der Foldback-Strom darf nicht über der Strombegrenzung liegen</translation>
+  </message>
+  <message>
+   <source>drop-out volts of {id} must not exceed its pull-in volts</source>
+   <translation>{id}: Die Abfallspannung darf nicht über der Anzugsspannung liegen</translation>
+  </message>
+  <message>
+   <source>{id} starts and ends at the same terminal; it needs two</source>
+   <translation>{id} beginnt und endet am selben Anschluss; es braucht zwei</translation>
+  </message>
+  <message>
+   <source>{id} has both awg and area_mm2; give one of them</source>
+   <translation>{id} hat awg und area_mm2; nur eines davon angeben</translation>
+  </message>
+  <message>
+   <source>{id} has {count} corners; {most} are the most</source>
+   <translation>{id} hat {count} Ecken; höchstens {most} sind erlaubt</translation>
+  </message>
+  <message>
+   <source>a corner of {id}</source>
+   <translation>Ecke von {id}</translation>
+  </message>
+  <message>
+   <source>{id} starts at {terminal}</source>
+   <translation>{id} beginnt an {terminal}</translation>
+  </message>
+  <message>
+   <source>{id} ends at {terminal}</source>
+   <translation>{id} endet an {terminal}</translation>
+  </message>
+  <message>
+   <source>pins are numbered 1 to {most}</source>
+   <translation>Stifte haben Nummern von 1 bis {most}</translation>
+  </message>
+  <message>
+   <source>it has {names}</source>
+   <translation>es gibt {names}</translation>
+  </message>
+  <message>
+   <source>{end}, but {id} has no terminal '{name}'; {known}</source>
+   <translation>{end}, aber {id} hat keinen Anschluss '{name}'; {known}</translation>
+  </message>
+  <message>
+   <source>{end}, but there is no part {id}</source>
+   <translation>{end}, aber ein Bauteil {id} gibt es nicht</translation>
+  </message>
+  <message>
+   <source>{end}, which is no terminal: write part and terminal with a dot, such as V1.4</source>
+   <translation>{end}, und das ist kein Anschluss: Bauteil und Anschluss mit Punkt schreiben, etwa V1.4</translation>
+  </message>
+  <message>
+   <source>a tube type needs a designation</source>
+   <translation>ein Röhrentyp braucht eine Bezeichnung</translation>
+  </message>
+  <message>
+   <source>the tube type {type} stands here twice</source>
+   <translation>der Röhrentyp {type} steht hier zweimal</translation>
+  </message>
+  <message>
+   <source>{type} has no heater section</source>
+   <translation>{type} hat keinen Heizfadenabschnitt</translation>
+  </message>
+  <message>
+   <source>a section of {type} needs two different pins from 1 to {most}</source>
+   <translation>ein Abschnitt von {type} braucht zwei verschiedene Stifte von 1 bis {most}</translation>
+  </message>
+  <message>
+   <source>a capacitor in an AC circuit is not computed yet</source>
+   <translation>ein Kondensator im Wechselstromkreis wird noch nicht berechnet</translation>
+  </message>
+  <message>
+   <source>a diode in an AC circuit is not computed yet</source>
+   <translation>eine Diode im Wechselstromkreis wird noch nicht berechnet</translation>
+  </message>
+  <message>
+   <source>a supply without internal resistance is short-circuited</source>
+   <translation>eine Quelle ohne Innenwiderstand ist kurzgeschlossen</translation>
+  </message>
+  <message>
+   <source>supplies without internal resistance are in parallel</source>
+   <translation>Quellen ohne Innenwiderstand liegen parallel</translation>
+  </message>
+  <message>
+   <source>a plain number</source>
+   <translation>eine reine Zahl</translation>
+  </message>
+  <message>
+   <source>volts</source>
+   <translation>Volt</translation>
+  </message>
+  <message>
+   <source>amperes</source>
+   <translation>Ampere</translation>
+  </message>
+  <message>
+   <source>ohms</source>
+   <translation>Ohm</translation>
+  </message>
+  <message>
+   <source>{one} or {other}</source>
+   <translation>{one} oder {other}</translation>
+  </message>
+  <message>
+   <source>watts</source>
+   <translation>Watt</translation>
+  </message>
+  <message>
+   <source>farads</source>
+   <translation>Farad</translation>
+  </message>
+  <message>
+   <source>metres</source>
+   <translation>Meter</translation>
+  </message>
+  <message>
+   <source>square millimetres</source>
+   <translation>Quadratmillimeter</translation>
+  </message>
+  <message>
+   <source>seconds</source>
+   <translation>Sekunden</translation>
+  </message>
+  <message>
+   <source>hertz</source>
+   <translation>Hertz</translation>
+  </message>
+  <message>
+   <source>degrees Celsius</source>
+   <translation>Grad Celsius</translation>
+  </message>
+  <message>
+   <source>kelvins</source>
+   <translation>Kelvin</translation>
+  </message>
+  <message>
+   <source>per cent</source>
+   <translation>Prozent</translation>
+  </message>
+  <message>
+   <source>watts per kelvin</source>
+   <translation>Watt je Kelvin</translation>
+  </message>
+  <message>
+   <source>kelvins per watt</source>
+   <translation>Kelvin je Watt</translation>
+  </message>
+  <message>
+   <source>ampere-squared seconds</source>
+   <translation>Amperequadratsekunden</translation>
+  </message>
+  <message>
+   <source>{what} is expected here, such as {example}</source>
+   <translation>erwartet wird {what}, etwa {example}</translation>
+  </message>
+  <message>
+   <source>{what} are expected here, such as {example}</source>
+   <translation>erwartet werden {what}, etwa {example}</translation>
+  </message>
+  <message>
+   <source>The id {id} is already in use.</source>
+   <translation>Die Kennung {id} ist schon vergeben.</translation>
+  </message>
+  <message>
+   <source>A wire needs two different terminals.</source>
+   <translation>Ein Draht braucht zwei verschiedene Anschlüsse.</translation>
+  </message>
+  <message>
+   <source>There is no terminal {terminal} on this sheet.</source>
+   <translation>Den Anschluss {terminal} gibt es auf diesem Blatt nicht.</translation>
+  </message>
+  <message>
+   <source>{what} would lie beyond the sheet: places go to ±{most}.</source>
+   <translation>{what} läge außerhalb des Blatts: Es reicht bis ±{most}.</translation>
+  </message>
+  <message>
+   <source>A corner of {id}</source>
+   <translation>Eine Ecke von {id}</translation>
+  </message>
+  <message>
+   <source>There is no part {id}.</source>
+   <translation>Ein Bauteil {id} gibt es nicht.</translation>
+  </message>
+  <message>
+   <source>There is no wire {id}.</source>
+   <translation>Einen Draht {id} gibt es nicht.</translation>
+  </message>
+  <message>
+   <source>There is nothing called {id} on this sheet.</source>
+   <translation>Auf diesem Blatt heißt nichts {id}.</translation>
+  </message>
+  <message>
+   <source>'{id}' cannot be an id: use 1 to 40 characters without spaces or dots, such as V1.</source>
+   <translation>'{id}' taugt nicht als Kennung: 1 bis 40 Zeichen ohne Leerzeichen und Punkte, etwa V1.</translation>
+  </message>
+  <message>
+   <source>{id} is not a tube.</source>
+   <translation>{id} ist keine Röhre.</translation>
+  </message>
+  <message>
+   <source>the steady state of a rectifier with reservoir is not computed yet</source>
+   <translation>der Betrieb eines Gleichrichters mit Ladekondensator wird noch nicht berechnet</translation>
+  </message>
+  <message>
+   <source>{reason} ({ids})</source>
+   <translation>{reason} ({ids})</translation>
+  </message>
+  <message>
+   <source>rated volts</source>
+   <translation>Nennspannung</translation>
+  </message>
+  <message>
+   <source>rated amperes</source>
+   <translation>Nennstrom</translation>
+  </message>
+  <message>
+   <source>rated watts</source>
+   <translation>Nennleistung</translation>
+  </message>
+  <message>
+   <source>rated mains volts</source>
+   <translation>Nennspannung des Netzes</translation>
+  </message>
+  <message>
+   <source>cathode volts above chassis</source>
+   <translation>Kathode über Chassis</translation>
+  </message>
+  <message>
+   <source>hot to cold ratio</source>
+   <translation>Heiß-Kalt-Verhältnis</translation>
+  </message>
+  <message>
+   <source>warm-up time</source>
+   <translation>Anheizzeit</translation>
+  </message>
+  <message>
+   <source>regulation</source>
+   <translation>Leerlaufüberhöhung</translation>
+  </message>
+  <message>
+   <source>centre tap</source>
+   <translation>Mittelanzapfung</translation>
+  </message>
+  <message>
+   <source>set volts</source>
+   <translation>eingestellte Spannung</translation>
+  </message>
+  <message>
+   <source>current limit</source>
+   <translation>Strombegrenzung</translation>
+  </message>
+  <message>
+   <source>in overload</source>
+   <translation>bei Überlast</translation>
+  </message>
+  <message>
+   <source>time to cut-out</source>
+   <translation>Zeit bis Abschaltung</translation>
+  </message>
+  <message>
+   <source>time to retry</source>
+   <translation>Zeit bis Neustart</translation>
+  </message>
+  <message>
+   <source>minimum load</source>
+   <translation>Mindestlast</translation>
+  </message>
+  <message>
+   <source>foldback current</source>
+   <translation>Foldback-Strom</translation>
+  </message>
+  <message>
+   <source>EMF</source>
+   <translation>Quellenspannung</translation>
+  </message>
+  <message>
+   <source>internal resistance</source>
+   <translation>Innenwiderstand</translation>
+  </message>
+  <message>
+   <source>volts across a diode</source>
+   <translation>Spannung je Diode</translation>
+  </message>
+  <message>
+   <source>reservoir</source>
+   <translation>Ladekondensator</translation>
+  </message>
+  <message>
+   <source>regulated volts</source>
+   <translation>geregelte Spannung</translation>
+  </message>
+  <message>
+   <source>dropout</source>
+   <translation>Abfall am Regler</translation>
+  </message>
+  <message>
+   <source>resistance</source>
+   <translation>Widerstand</translation>
+  </message>
+  <message>
+   <source>tolerance</source>
+   <translation>Toleranz</translation>
+  </message>
+  <message>
+   <source>resistance at 25 °C</source>
+   <translation>Widerstand bei 25 °C</translation>
+  </message>
+  <message>
+   <source>beta</source>
+   <translation>Beta</translation>
+  </message>
+  <message>
+   <source>dissipation factor</source>
+   <translation>Wärmeleitwert</translation>
+  </message>
+  <message>
+   <source>time constant</source>
+   <translation>Zeitkonstante</translation>
+  </message>
+  <message>
+   <source>largest current</source>
+   <translation>größter Strom</translation>
+  </message>
+  <message>
+   <source>coil volts</source>
+   <translation>Spulenspannung</translation>
+  </message>
+  <message>
+   <source>coil resistance</source>
+   <translation>Spulenwiderstand</translation>
+  </message>
+  <message>
+   <source>pull-in volts</source>
+   <translation>Anzugsspannung</translation>
+  </message>
+  <message>
+   <source>drop-out volts</source>
+   <translation>Abfallspannung</translation>
+  </message>
+  <message>
+   <source>cold resistance</source>
+   <translation>Kaltwiderstand</translation>
+  </message>
+  <message>
+   <source>melting I²t</source>
+   <translation>Schmelz-I²t</translation>
+  </message>
+  <message>
+   <source>capacitance</source>
+   <translation>Kapazität</translation>
+  </message>
+  <message>
+   <source>forward volts</source>
+   <translation>Flussspannung</translation>
+  </message>
+  <message>
+   <source>wiper position</source>
+   <translation>Schleiferstellung</translation>
+  </message>
+  <message>
+   <source>volts above chassis</source>
+   <translation>Volt über Chassis</translation>
+  </message>
+  <message>
+   <source>source resistance</source>
+   <translation>Quellwiderstand</translation>
+  </message>
+  <message>
+   <source>wire gauge</source>
+   <translation>Drahtstärke</translation>
+  </message>
+  <message>
+   <source>wire area</source>
+   <translation>Drahtquerschnitt</translation>
+  </message>
+  <message>
+   <source>length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>nominal mains volts</source>
+   <translation>Netznennspannung</translation>
+  </message>
+  <message>
+   <source>low mains</source>
+   <translation>Netzunterspannung</translation>
+  </message>
+  <message>
+   <source>high mains</source>
+   <translation>Netzüberspannung</translation>
+  </message>
+  <message>
+   <source>mains frequency</source>
+   <translation>Netzfrequenz</translation>
+  </message>
+  <message>
+   <source>ambient temperature</source>
+   <translation>Umgebungstemperatur</translation>
+  </message>
+  <message>
+   <source>place on the sheet</source>
+   <translation>Lage auf dem Blatt</translation>
+  </message>
+  <message>
+   <source>mirrored</source>
+   <translation>gespiegelt</translation>
+  </message>
+  <message>
+   <source>width on the sheet</source>
+   <translation>Breite auf dem Blatt</translation>
+  </message>
+  <message>
+   <source>height on the sheet</source>
+   <translation>Höhe auf dem Blatt</translation>
+  </message>
+  <message>
+   <source>version {step} of the sheet file is not known</source>
+   <translation>Version {step} der Blattdatei ist nicht bekannt</translation>
+  </message>
+  <message>
+   <source>This is no sheet of version {step}, though it says so</source>
+   <translation>Das ist kein Blatt der Version {step}, obwohl es das sagt</translation>
+  </message>
+  <message>
+   <source>Preferred values exist only for numbers above zero, such as 47.</source>
+   <translation>Normwerte gibt es nur für Zahlen über null, etwa 47.</translation>
+  </message>
+  <message>
+   <source>No preferred value is near {value}.</source>
+   <translation>In der Nähe von {value} liegt kein Normwert.</translation>
+  </message>
+  <message>
+   <source>A power in watts is expected, zero or more, such as 2.5.</source>
+   <translation>Erwartet wird eine Leistung in Watt, null oder mehr, etwa 2.5.</translation>
+  </message>
+  <message>
+   <source>{type} is not in the catalogue; its heater pins are not known.</source>
+   <translation>{type} steht nicht im Katalog; seine Heizstifte sind nicht bekannt.</translation>
+  </message>
+  <message>
+   <source>The heater pins of {type} are not known.</source>
+   <translation>Die Heizstifte von {type} sind nicht bekannt.</translation>
+  </message>
+  <message>
+   <source>Pin {pin} carries a wire and would become a heater pin.</source>
+   <translation>An Stift {pin} liegt ein Draht; er würde zum Heizstift.</translation>
+  </message>
+  <message>
+   <source>Pin {pin} carries a wire; {base} has no such pin.</source>
+   <translation>An Stift {pin} liegt ein Draht; {base} hat keinen solchen Stift.</translation>
+  </message>
+  <message>
+   <source>The two heaters are not divided alike.</source>
+   <translation>Die beiden Heizfäden sind nicht gleich geteilt.</translation>
+  </message>
+  <message>
+   <source>The taps of the two heaters do not serve the same purpose.</source>
+   <translation>Die Anzapfungen der beiden Heizfäden dienen nicht demselben Zweck.</translation>
+  </message>
+  <message>
+   <source>The tapped heater is wired neither in series nor with its halves side by side.</source>
+   <translation>Der angezapfte Heizfaden ist weder in Serie noch mit parallelen Hälften verdrahtet.</translation>
+  </message>
+  <message>
+   <source>It is wired for {volts}; {type} needs other volts.</source>
+   <translation>Verdrahtet ist für {volts}; {type} braucht eine andere Spannung.</translation>
+  </message>
+  <message>
+   <source>The wires of {id} stay where they are: move them by hand.</source>
+   <translation>Die Drähte von {id} bleiben, wo sie sind: von Hand umlegen.</translation>
+  </message>
+  <message>
+   <source>The base changes from {old} to {new}: another socket.</source>
+   <translation>Der Sockel wechselt von {old} zu {new}: andere Fassung.</translation>
+  </message>
+  <message>
+   <source>The heater needs {new} instead of {old}.</source>
+   <translation>Der Heizfaden braucht {new} statt {old}.</translation>
+  </message>
+  <message>
+   <source>The heater takes {new} instead of {old}.</source>
+   <translation>Der Heizfaden nimmt {new} statt {old} auf.</translation>
+  </message>
+  <message>
+   <source>The wires on pin {old} go to pin {new}.</source>
+   <translation>Die Drähte an Stift {old} kommen an Stift {new}.</translation>
+  </message>
+  <message>
+   <source>Pins {one} and {other} become one pin.</source>
+   <translation>Stift {one} und {other} werden ein Stift.</translation>
+  </message>
+  <message>
+   <source>A strap joins pins {one} and {other}.</source>
+   <translation>Eine Brücke verbindet Stift {one} und {other}.</translation>
+  </message>
+  <message>
+   <source>The heater pins stay as they are.</source>
+   <translation>Die Heizstifte bleiben gleich.</translation>
+  </message>
+  <message>
+   <source>{owners} in one string want different currents</source>
+   <translation>{owners} in einem Serienkreis wollen verschiedene Ströme</translation>
+  </message>
+  <message>
+   <source>One current flows in all of them, but {low} is wanted by {low_ids} and {high} by {high_ids}.</source>
+   <translation>Durch alle fließt derselbe Strom, aber {low_ids} will {low} und {high_ids} will {high}.</translation>
+  </message>
+  <message>
+   <source>One current flows in all of them, but {low} is wanted by {low_ids} and {high} by {high_ids}: {one} gets {over} of {over_rated}, {other} {under} of {under_rated}.</source>
+   <translation>Durch alle fließt derselbe Strom, aber {low_ids} will {low} und {high_ids} will {high}: {one} bekommt {over} statt {over_rated}, {other} {under} statt {under_rated}.</translation>
+  </message>
+  <message>
+   <source>Put only heaters of one current in a string.</source>
+   <translation>In einen Serienkreis nur Heizfäden mit gleichem Strom setzen.</translation>
+  </message>
+  <message>
+   <source>A shunt of {ohm} {w} across {id} carries the other {spare}.</source>
+   <translation>Ein Parallelwiderstand von {ohm} {w} an {id} führt die restlichen {spare}.</translation>
+  </message>
+  <message>
+   <source>A shunt of {ohm} {w} across {id} carries the other {spare}; so does one like it across {others}.</source>
+   <translation>Ein Parallelwiderstand von {ohm} {w} an {id} führt die restlichen {spare}; ebenso je einer an {others}.</translation>
+  </message>
+  <message>
+   <source>RCA 12AX7-A data sheet, 10-60: ±6 % for series operation</source>
+   <translation>Datenblatt RCA 12AX7-A, 10-60: ±6 % bei Serienheizung</translation>
+  </message>
+  <message>
+   <source>common practice: below a twentieth of its rated volts a heater does not glow</source>
+   <translation>übliche Praxis: Unter einem Zwanzigstel der Nennspannung glüht ein Heizfaden nicht</translation>
+  </message>
+  <message>
+   <source>Lamp {id}</source>
+   <translation>Lampe {id}</translation>
+  </message>
+  <message>
+   <source>{id} is not heated</source>
+   <translation>{id} wird nicht geheizt</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: no wire ends on its heater {pins}.</source>
+   <translation>{name} bleibt kalt: An {pins} des Heizfadens endet kein Draht.</translation>
+  </message>
+  <message>
+   <source>Wire {pins} to the heater supply.</source>
+   <translation>{pins} mit der Heizquelle verbinden.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: only {pin} is wired, so no current can flow.</source>
+   <translation>{name} bleibt kalt: Nur {pin} ist verdrahtet, so kann kein Strom fließen.</translation>
+  </message>
+  <message>
+   <source>Wire {pins} to the other side of the supply.</source>
+   <translation>{pins} mit der anderen Seite der Quelle verbinden.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: a wire joins {pins} of its heater.</source>
+   <translation>{name} bleibt kalt: Ein Draht verbindet {pins} des Heizfadens.</translation>
+  </message>
+  <message>
+   <source>Take out the wire that joins the ends of the heater.</source>
+   <translation>Den Draht herausnehmen, der die Enden des Heizfadens verbindet.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {part} joins {pins} of its heater.</source>
+   <translation>{name} bleibt kalt: {part} verbindet {pins} des Heizfadens.</translation>
+  </message>
+  <message>
+   <source>Open {part}, or take it off the heater.</source>
+   <translation>{part} öffnen oder vom Heizfaden trennen.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: no supply feeds its heater.</source>
+   <translation>{name} bleibt kalt: Keine Quelle speist den Heizfaden.</translation>
+  </message>
+  <message>
+   <source>Wire the line to a winding or another heater supply.</source>
+   <translation>Den Heizkreis an eine Wicklung oder andere Heizquelle anschließen.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {ids} gives next to nothing.</source>
+   <translation>{name} bleibt kalt: {ids} gibt so gut wie nichts ab.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {ids} give next to nothing.</source>
+   <translation>{name} bleibt kalt: {ids} geben so gut wie nichts ab.</translation>
+  </message>
+  <message>
+   <source>Look for the short circuit or overload of {ids} first.</source>
+   <translation>Zuerst Kurzschluss oder Überlast von {ids} suchen.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: its wires lead to no two sides of a supply.</source>
+   <translation>{name} bleibt kalt: Die Drähte führen nicht zu zwei Seiten einer Quelle.</translation>
+  </message>
+  <message>
+   <source>Wire its heater between the two sides of {ids}.</source>
+   <translation>Den Heizfaden zwischen die zwei Seiten von {ids} schalten.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {ids} in its string is pulled, so no current flows.</source>
+   <translation>{name} bleibt kalt: {ids} im selben Serienkreis ist gezogen, es fließt kein Strom.</translation>
+  </message>
+  <message>
+   <source>Put {ids} back: one tube out of a string cools them all.</source>
+   <translation>{ids} wieder einsetzen: Fehlt eine Röhre im Serienkreis, bleiben alle kalt.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: its current would flow through {ids}, of unknown type.</source>
+   <translation>{name} bleibt kalt: Der Strom flösse durch {ids} von unbekanntem Typ.</translation>
+  </message>
+  <message>
+   <source>Choose a type for {ids} that the catalogue has.</source>
+   <translation>Für {ids} einen Typ aus dem Katalog wählen.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {ids} blocks its current.</source>
+   <translation>{name} bleibt kalt: {ids} sperrt den Strom.</translation>
+  </message>
+  <message>
+   <source>Turn {ids} round.</source>
+   <translation>{ids} umdrehen.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {ids} in its loop passes no heater current.</source>
+   <translation>{name} bleibt kalt: {ids} im Stromkreis lässt keinen Heizstrom durch.</translation>
+  </message>
+  <message>
+   <source>Bridge {ids} by a wire.</source>
+   <translation>{ids} mit einem Draht überbrücken.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {ids} stands open.</source>
+   <translation>{name} bleibt kalt: {ids} steht offen.</translation>
+  </message>
+  <message>
+   <source>Close {ids}.</source>
+   <translation>{ids} schließen.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {id} stands open while it is pulled in.</source>
+   <translation>{name} bleibt kalt: {id} steht offen, solange es angezogen ist.</translation>
+  </message>
+  <message>
+   <source>Move the heater to the other contact of {id}.</source>
+   <translation>Den Heizfaden an den anderen Kontakt von {id} legen.</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {id} stands open, because its coil gets {v} and pulls in at {pull_in}.</source>
+   <translation>{name} bleibt kalt: {id} steht offen, denn die Spule bekommt {v} und zieht erst bei {pull_in} an.</translation>
+  </message>
+  <message>
+   <source>Give the coil of {id} its {coil}.</source>
+   <translation>Der Spule von {id} ihre {coil} geben.</translation>
+  </message>
+  <message>
+   <source>Only a part of {id} ({type}) is heated: its section {warm} gets {v}, but section {dead} ({pins}) gets {none}.</source>
+   <translation>Nur ein Teil von {id} ({type}) wird geheizt: Abschnitt {warm} bekommt {v}, Abschnitt {dead} ({pins}) aber {none}.</translation>
+  </message>
+  <message>
+   <source>Only a part of {id} ({type}) is heated: its sections {warm} get {v}, but section {dead} ({pins}) gets {none}.</source>
+   <translation>Nur ein Teil von {id} ({type}) wird geheizt: Die Abschnitte {warm} bekommen {v}, Abschnitt {dead} ({pins}) aber {none}.</translation>
+  </message>
+  <message>
+   <source>{id} is only half heated</source>
+   <translation>{id} ist nur halb geheizt</translation>
+  </message>
+  <message>
+   <source>Take out the wire that joins {pins}.</source>
+   <translation>Den Draht herausnehmen, der {pins} verbindet.</translation>
+  </message>
+  <message>
+   <source>Strap pin {one} to pin {other}, so that both halves lie between that strap and {tap}.</source>
+   <translation>Stift {one} mit Stift {other} überbrücken, damit beide Hälften zwischen dieser Brücke und {tap} liegen.</translation>
+  </message>
+  <message>
+   <source>Feed the whole heater between {pins}.</source>
+   <translation>Den ganzen Heizfaden zwischen {pins} speisen.</translation>
+  </message>
+  <message>
+   <source>usual practice for receiving tubes: M. J. Darby, The Radio Constructor, April 1962</source>
+   <translation>übliche Praxis bei Empfängerröhren: M. J. Darby, The Radio Constructor, April 1962</translation>
+  </message>
+  <message>
+   <source>{id} above {limit}</source>
+   <translation>{id} über {limit}</translation>
+  </message>
+  <message>
+   <source>{id} below {limit}</source>
+   <translation>{id} unter {limit}</translation>
+  </message>
+  <message>
+   <source>The heater of {id} ({type}) gets {v} at {condition}, {off} off its {rated}; {band} is allowed.</source>
+   <translation>Der Heizfaden von {id} ({type}) bekommt {v} bei {condition}, {off} gegen seine {rated}; erlaubt sind {band}.</translation>
+  </message>
+  <message>
+   <source>Lamp {id} above {limit}</source>
+   <translation>Lampe {id} über {limit}</translation>
+  </message>
+  <message>
+   <source>Lamp {id} gets {v} at {condition}, {off} off its {rated}: it will not last.</source>
+   <translation>Lampe {id} bekommt {v} bei {condition}, {off} gegen ihre {rated}: Sie hält nicht lange.</translation>
+  </message>
+  <message>
+   <source>common practice: the life of a lamp falls with the 12th power of its volts</source>
+   <translation>übliche Praxis: Die Lebensdauer einer Lampe fällt mit der 12. Potenz ihrer Spannung</translation>
+  </message>
+  <message>
+   <source>String current of {id} above {limit}</source>
+   <translation>Serienstrom von {id} über {limit}</translation>
+  </message>
+  <message>
+   <source>String current of {id} below {limit}</source>
+   <translation>Serienstrom von {id} unter {limit}</translation>
+  </message>
+  <message>
+   <source>The string sends {a} through {id} ({type}) at {condition}, {off} off its {rated}; {band} is allowed in a string.</source>
+   <translation>Durch {id} ({type}) fließen bei {condition} {a}, {off} gegen die {rated} des Heizfadens; erlaubt sind im Serienkreis {band}.</translation>
+  </message>
+  <message>
+   <source>Heater of {id} too far from its cathode</source>
+   <translation>Heizfaden von {id} zu weit von der Kathode entfernt</translation>
+  </message>
+  <message>
+   <source>{v} peak</source>
+   <translation>{v} Spitze</translation>
+  </message>
+  <message>
+   <source>{v} DC</source>
+   <translation>{v} Gleichspannung</translation>
+  </message>
+  <message>
+   <source>The heater of {id} ({type}) is {v} above its cathode, which stands at {cathode} (at {condition}); {limit} is allowed.</source>
+   <translation>Der Heizfaden von {id} ({type}) liegt {v} über seiner Kathode, die auf {cathode} steht (bei {condition}); erlaubt sind {limit}.</translation>
+  </message>
+  <message>
+   <source>The heater of {id} ({type}) is {v} below its cathode, which stands at {cathode} (at {condition}); {limit} is allowed.</source>
+   <translation>Der Heizfaden von {id} ({type}) liegt {v} unter seiner Kathode, die auf {cathode} steht (bei {condition}); erlaubt sind {limit}.</translation>
+  </message>
+  <message>
+   <source>The heater of {id} ({type}) is {v} above its cathode (at {condition}); no limit is published for the type, and more than {limit} is asking for trouble.</source>
+   <translation>Der Heizfaden von {id} ({type}) liegt {v} über seiner Kathode (bei {condition}); für den Typ ist keine Grenze veröffentlicht, und mehr als {limit} ist gewagt.</translation>
+  </message>
+  <message>
+   <source>The heater of {id} ({type}) is {v} below its cathode (at {condition}); no limit is published for the type, and more than {limit} is asking for trouble.</source>
+   <translation>Der Heizfaden von {id} ({type}) liegt {v} unter seiner Kathode (bei {condition}); für den Typ ist keine Grenze veröffentlicht, und mehr als {limit} ist gewagt.</translation>
+  </message>
+  <message>
+   <source>common practice: 90 V, the lowest limit of ordinary types</source>
+   <translation>übliche Praxis: 90 V, die niedrigste Grenze gewöhnlicher Typen</translation>
+  </message>
+  <message>
+   <source>the limits of the type</source>
+   <translation>die Grenzwerte des Typs</translation>
+  </message>
+  <message>
+   <source>Move {ids} towards the chassis end of the string.</source>
+   <translation>{ids} im Serienkreis näher an das Chassis-Ende setzen.</translation>
+  </message>
+  <message>
+   <source>Lift the heater line to between {low} and {high} above the chassis; {best} is best.</source>
+   <translation>Den Heizkreis auf {low} bis {high} über Chassis hochlegen; am besten {best}.</translation>
+  </message>
+  <message>
+   <source>No lift suits {ids}: the heater volts themselves are more than the limits allow.</source>
+   <translation>Kein Hochlegen hilft {ids}: Schon die Heizspannung ist höher als erlaubt.</translation>
+  </message>
+  <message>
+   <source>No single lift suits every cathode of this line: use two supplies, one of them for {ids}.</source>
+   <translation>Kein gemeinsames Hochlegen passt zu allen Kathoden dieses Heizkreises: zwei Quellen nehmen, eine davon für {ids}.</translation>
+  </message>
+  <message>
+   <source>The cathode of {id} ({type}) is its heater or joined to it, so the line it shares with {others} would stand at the high tension.</source>
+   <translation>Bei {id} ({type}) ist der Heizfaden die Kathode oder mit ihr verbunden; der gemeinsame Heizkreis mit {others} läge an der Hochspannung.</translation>
+  </message>
+  <message>
+   <source>The cathode of {id} ({type}) is its heater or joined to it, and the line is tied to the chassis: that shorts the high tension.</source>
+   <translation>Bei {id} ({type}) ist der Heizfaden die Kathode oder mit ihr verbunden, und der Heizkreis liegt am Chassis: Das schließt die Hochspannung kurz.</translation>
+  </message>
+  <message>
+   <source>{id} needs a heater winding of its own</source>
+   <translation>{id} braucht eine eigene Heizwicklung</translation>
+  </message>
+  <message>
+   <source>Give {id} a winding of its own that is tied to nothing else.</source>
+   <translation>{id} eine eigene Wicklung geben, die mit nichts sonst verbunden ist.</translation>
+  </message>
+  <message>
+   <source>common practice</source>
+   <translation>übliche Praxis</translation>
+  </message>
+  <message>
+   <source>{id} carries {a} at {condition}, more than the {limit} it is made for: it will blow sooner or later.</source>
+   <translation>{id} führt {a} bei {condition}, mehr als die {limit}, für die sie gemacht ist: Früher oder später brennt sie durch.</translation>
+  </message>
+  <message>
+   <source>{id} carries {a} at {condition}, more than four fifths of its {limit}: it ages fast.</source>
+   <translation>{id} führt {a} bei {condition}, mehr als vier Fünftel ihrer {limit}: Sie altert schnell.</translation>
+  </message>
+  <message>
+   <source>{id} is too small</source>
+   <translation>{id} ist zu klein</translation>
+  </message>
+  <message>
+   <source>{id} runs near its rating</source>
+   <translation>{id} läuft nahe am Nennwert</translation>
+  </message>
+  <message>
+   <source>Fit the next fuse of at least {wanted}, or share the load.</source>
+   <translation>Die nächste Sicherung ab {wanted} einsetzen oder die Last aufteilen.</translation>
+  </message>
+  <message>
+   <source>common practice: a fuse is rated for its full current (IEC 60127), and runs cool at four fifths of it</source>
+   <translation>übliche Praxis: Eine Sicherung ist für ihren vollen Strom bemessen (IEC 60127) und bleibt bei vier Fünfteln davon kühl</translation>
+  </message>
+  <message>
+   <source>{id} carries too much</source>
+   <translation>{id} führt zu viel Strom</translation>
+  </message>
+  <message>
+   <source>{id} carries {a} at {condition}; {limit} is the most that it may.</source>
+   <translation>{id} führt {a} bei {condition}; höchstens {limit} sind erlaubt.</translation>
+  </message>
+  <message>
+   <source>Take a thermistor for {a} or more.</source>
+   <translation>Einen Heißleiter für {a} oder mehr nehmen.</translation>
+  </message>
+  <message>
+   <source>the rating of the thermistor</source>
+   <translation>der Nennwert des Heißleiters</translation>
+  </message>
+  <message>
+   <source>{id} runs hot</source>
+   <translation>{id} wird heiß</translation>
+  </message>
+  <message>
+   <source>{id} turns {w} into heat at {condition}; more than {limit} is much for such a control.</source>
+   <translation>{id} setzt {w} in Wärme um (bei {condition}); mehr als {limit} ist viel für einen solchen Regler.</translation>
+  </message>
+  <message>
+   <source>Take a control of more ohms, or one rated for {w}.</source>
+   <translation>Einen Regler mit mehr Ohm nehmen, oder einen für {w}.</translation>
+  </message>
+  <message>
+   <source>common practice: balance controls are small</source>
+   <translation>übliche Praxis: Symmetrierregler sind klein</translation>
+  </message>
+  <message>
+   <source>{id} never pulls in</source>
+   <translation>{id} zieht nie an</translation>
+  </message>
+  <message>
+   <source>The coil of {id} gets {v}, less than the {limit} at which it pulls in.</source>
+   <translation>Die Spule von {id} bekommt {v}, weniger als die {limit}, bei denen sie anzieht.</translation>
+  </message>
+  <message>
+   <source>Give the coil its {v}, or take a relay for fewer volts.</source>
+   <translation>Der Spule ihre {v} geben, oder ein Relais für weniger Volt nehmen.</translation>
+  </message>
+  <message>
+   <source>the pull-in volts of the relay</source>
+   <translation>die Anzugsspannung des Relais</translation>
+  </message>
+  <message>
+   <source>The heater line of {ids} floats</source>
+   <translation>Der Heizkreis von {ids} schwebt</translation>
+  </message>
+  <message>
+   <source>Nothing ties the heater line of {ids} to the chassis: it drifts to any voltage, hums, and strains the insulation between heater and cathode.</source>
+   <translation>Nichts verbindet den Heizkreis von {ids} mit dem Chassis: Er nimmt irgendeine Spannung an, brummt und belastet die Isolation zwischen Heizfaden und Kathode.</translation>
+  </message>
+  <message>
+   <source>common practice: every heater line has one reference</source>
+   <translation>übliche Praxis: Jeder Heizkreis hat genau einen Bezug</translation>
+  </message>
+  <message>
+   <source>Wire the centre tap {tap} to the chassis, or to a DC lift.</source>
+   <translation>Die Mittelanzapfung {tap} mit dem Chassis oder einer Hochlegung verbinden.</translation>
+  </message>
+  <message>
+   <source>Wire {minus} to the chassis, or to a DC lift.</source>
+   <translation>{minus} mit dem Chassis oder einer Hochlegung verbinden.</translation>
+  </message>
+  <message>
+   <source>Two resistors of {ohm}, one from each side to the chassis, make the middle of it: each turns {w} into heat, so fit {rated}.</source>
+   <translation>Zwei Widerstände von {ohm}, von jeder Seite einer zum Chassis, bilden die Mitte: Jeder setzt {w} in Wärme um, also {rated} nehmen.</translation>
+  </message>
+  <message>
+   <source>More than one chassis tie on {ids}</source>
+   <translation>Mehr als eine Chassisverbindung an {ids}</translation>
+  </message>
+  <message>
+   <source>The heater line of {ids} reaches the chassis by {ties}: a loop, so heater current shares the chassis with the signal and hums.</source>
+   <translation>Der Heizkreis von {ids} erreicht das Chassis über {ties}: eine Schleife, in der Heizstrom und Signal sich das Chassis teilen, und es brummt.</translation>
+  </message>
+  <message>
+   <source>Keep one of them and take out the others.</source>
+   <translation>Eine davon behalten, die anderen herausnehmen.</translation>
+  </message>
+  <message>
+   <source>{id} feeds this sheet from the mains ({mains}) and the line reaches the chassis: the chassis is live, whichever way round the plug is.</source>
+   <translation>{id} speist dieses Blatt aus dem Netz ({mains}), und der Heizkreis erreicht das Chassis: Das Chassis führt Netzspannung, gleich wie herum der Stecker steckt.</translation>
+  </message>
+  <message>
+   <source>Take the chassis off the line, or feed the set through an isolating transformer; local codes and licensed practice come first.</source>
+   <translation>Das Chassis vom Heizkreis trennen oder das Gerät über einen Trenntransformator speisen; örtliche Vorschriften und zugelassene Fachleute gehen vor.</translation>
+  </message>
+  <message>
+   <source>{id} feeds this sheet straight from the mains ({mains}): every heater pin can be live, and so can the chassis of such a set.</source>
+   <translation>{id} speist dieses Blatt direkt aus dem Netz ({mains}): Jeder Heizstift kann Netzspannung führen, und das Chassis eines solchen Geräts auch.</translation>
+  </message>
+  <message>
+   <source>Work on it only behind an isolating transformer, unplugged and with its capacitors discharged; local codes and licensed practice come first.</source>
+   <translation>Nur hinter einem Trenntransformator daran arbeiten, ausgesteckt und mit entladenen Kondensatoren; örtliche Vorschriften und zugelassene Fachleute gehen vor.</translation>
+  </message>
+  <message>
+   <source>The chassis is live</source>
+   <translation>Das Chassis führt Netzspannung</translation>
+  </message>
+  <message>
+   <source>Fed from the mains</source>
+   <translation>Aus dem Netz gespeist</translation>
+  </message>
+  <message>
+   <source>usual caution for sets without a mains transformer</source>
+   <translation>übliche Warnung bei Geräten ohne Netztransformator</translation>
+  </message>
+  <message>
+   <source>Balance the string first: its heaters want different currents.</source>
+   <translation>Zuerst den Serienkreis ausgleichen: Seine Heizfäden wollen verschiedene Ströme.</translation>
+  </message>
+  <message>
+   <source>A supply with fewer volts is needed.</source>
+   <translation>Nötig ist eine Quelle mit weniger Volt.</translation>
+  </message>
+  <message>
+   <source>At nominal mains it is not over: mains held to {mains}, or a regulated supply, would mend it.</source>
+   <translation>Bei Netznennspannung liegt es nicht darüber: Ein auf {mains} gehaltenes Netz oder eine geregelte Quelle würde es beheben.</translation>
+  </message>
+  <message>
+   <source>It wants fewer volts than the other heaters of its line: feed it from a supply of its own.</source>
+   <translation>Er will weniger Volt als die anderen Heizfäden des Kreises: aus einer eigenen Quelle speisen.</translation>
+  </message>
+  <message>
+   <source>Mend the strap first: it shorts a part of the heater.</source>
+   <translation>Zuerst die Brücke ändern: Sie schließt einen Teil des Heizfadens kurz.</translation>
+  </message>
+  <message>
+   <source>Mend the strap first: only a part of the heater is heated.</source>
+   <translation>Zuerst die Brücke ändern: Nur ein Teil des Heizfadens wird geheizt.</translation>
+  </message>
+  <message>
+   <source>Mend the short circuit of {id} first.</source>
+   <translation>Zuerst den Kurzschluss von {id} beheben.</translation>
+  </message>
+  <message>
+   <source>The mains band moves the heaters by {low} to {high}, more than the {window} that is allowed: regulate the supply, or narrow the band.</source>
+   <translation>Die Netzschwankung bewegt die Heizfäden um {low} bis {high}, mehr als die erlaubten {window}: die Quelle regeln oder das Netzband verengen.</translation>
+  </message>
+  <message>
+   <source>Change the supplies or the resistors of this line until {id} gets {v}.</source>
+   <translation>Quellen oder Widerstände dieses Kreises ändern, bis {id} {v} bekommt.</translation>
+  </message>
+  <message>
+   <source>Use supplies that give {share} of the present volts.</source>
+   <translation>Quellen nehmen, die {share} der jetzigen Spannung geben.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in series with {id} alone brings it to its rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in Serie mit {id} allein bringt es bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>Set {id} to {v}.</source>
+   <translation>{id} auf {v} einstellen.</translation>
+  </message>
+  <message>
+   <source>The halves of {id} are loaded unequally: share the heaters evenly between them first.</source>
+   <translation>Die Hälften von {id} sind ungleich belastet: zuerst die Heizfäden gleichmäßig verteilen.</translation>
+  </message>
+  <message>
+   <source>Use a supply of {v}.</source>
+   <translation>Eine Quelle mit {v} nehmen.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in Serie mit {id} bringt den Heizfaden bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in jede Zuleitung von {id} bringt die Heizfäden bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in the leg at {leg} brings {heaters} to rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in die Zuleitung an {leg} bringt {heaters} bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>Size the dropper so that rated current flows at nominal mains.</source>
+   <translation>Den Vorwiderstand so bemessen, dass bei Netznennspannung der Nennstrom fließt.</translation>
+  </message>
+  <message>
+   <source>The heaters of the string want more volts than the mains give, or less than a dropper can take: change what stands in the string.</source>
+   <translation>Die Heizfäden des Serienkreises wollen mehr Volt, als das Netz gibt, oder weniger, als ein Vorwiderstand aufnimmt: den Serienkreis ändern.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} more in series brings rated current at nominal mains.</source>
+   <translation>{ohm} {w} mehr in Serie bringt bei Netznennspannung den Nennstrom.</translation>
+  </message>
+  <message>
+   <source>{ohm} less in series with the string brings rated current at nominal mains.</source>
+   <translation>{ohm} weniger in Serie bringt bei Netznennspannung den Nennstrom.</translation>
+  </message>
+  <message>
+   <source>A supply with more volts is needed.</source>
+   <translation>Nötig ist eine Quelle mit mehr Volt.</translation>
+  </message>
+  <message>
+   <source>At nominal mains it is not under: steadier mains, or a regulated supply, would mend it.</source>
+   <translation>Bei Netznennspannung liegt es nicht darunter: Ein ruhigeres Netz oder eine geregelte Quelle würde es beheben.</translation>
+  </message>
+  <message>
+   <source>{id} is at its limit: relieve it, or fit one that gives more.</source>
+   <translation>{id} ist an seiner Grenze: entlasten oder durch etwas Stärkeres ersetzen.</translation>
+  </message>
+  <message>
+   <source>The wires lose {drop} on the way from {id}: heavier or shorter wire would mend it.</source>
+   <translation>Die Drähte verlieren {drop} auf dem Weg von {id}: dickerer oder kürzerer Draht behebt es.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in series with {heater}, in place of {there}, brings it to its rated volts.</source>
+   <translation>{ohm} {w} in Serie mit {heater}, statt {there}, bringt ihn auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>More volts from {id} would be too many for {others}: feed {heater} from a supply of its own.</source>
+   <translation>Mehr Volt aus {id} wären zu viel für {others}: {heater} aus einer eigenen Quelle speisen.</translation>
+  </message>
+  <message>
+   <source>A supply with more volts is needed: about {v} at this load where the half of {id} at {leg} now gives {now}.</source>
+   <translation>Nötig ist eine Quelle mit mehr Volt: etwa {v} bei dieser Last, wo die Hälfte von {id} an {leg} jetzt {now} gibt.</translation>
+  </message>
+  <message>
+   <source>A supply with more volts is needed: about {v} at this load where {id} now gives {now}.</source>
+   <translation>Nötig ist eine Quelle mit mehr Volt: etwa {v} bei dieser Last, wo {id} jetzt {now} gibt.</translation>
+  </message>
+  <message>
+   <source>At nominal mains the current is right: steadier mains would mend it.</source>
+   <translation>Bei Netznennspannung stimmt der Strom: Ein ruhigeres Netz behebt es.</translation>
+  </message>
+  <message>
+   <source>The heaters want {v} in all; {id} gives {now}.</source>
+   <translation>Die Heizfäden wollen zusammen {v}; {id} gibt {now}.</translation>
+  </message>
+  <message>
+   <source>Terminals {ends} of {id} are joined by {path} with no heater between: a short circuit.</source>
+   <translation>Die Anschlüsse {ends} von {id} sind über {path} ohne Heizfaden dazwischen verbunden: ein Kurzschluss.</translation>
+  </message>
+  <message>
+   <source>Terminals {ends} of {id} are joined by {path} with no heater between: a short circuit of {a}.</source>
+   <translation>Die Anschlüsse {ends} von {id} sind über {path} ohne Heizfaden dazwischen verbunden: ein Kurzschluss mit {a}.</translation>
+  </message>
+  <message>
+   <source>{id} is short-circuited</source>
+   <translation>{id} ist kurzgeschlossen</translation>
+  </message>
+  <message>
+   <source>Take out {one}, or move one of its ends.</source>
+   <translation>{one} herausnehmen oder ein Ende davon umlegen.</translation>
+  </message>
+  <message>
+   <source>a supply feeds heaters, not a wire</source>
+   <translation>eine Quelle speist Heizfäden, keinen Draht</translation>
+  </message>
+  <message>
+   <source>the joining wire</source>
+   <translation>den verbindenden Draht</translation>
+  </message>
+  <message>
+   <source>{id} wired for {whole}, fed {v}</source>
+   <translation>{id} für {whole} verdrahtet, mit {v} gespeist</translation>
+  </message>
+  <message>
+   <source>{id} ({type}) is wired for {whole} (pin {a} to pin {b}, pin {tap} open) but fed {v}: each half gets {half} where {rated} is wanted.</source>
+   <translation>{id} ({type}) ist für {whole} verdrahtet (Stift {a} gegen Stift {b}, Stift {tap} offen), aber mit {v} gespeist: Jede Hälfte bekommt {half} statt {rated}.</translation>
+  </message>
+  <message>
+   <source>Strap pin {a} to pin {b}, and feed between that strap and pin {tap}.</source>
+   <translation>Stift {a} mit Stift {b} überbrücken und zwischen dieser Brücke und Stift {tap} speisen.</translation>
+  </message>
+  <message>
+   <source>{id} strapped for {rated}, fed {v}</source>
+   <translation>{id} für {rated} gebrückt, mit {v} gespeist</translation>
+  </message>
+  <message>
+   <source>{id} ({type}) is strapped for {rated} (pins {a} and {b} joined, fed against pin {tap}) but fed {v}.</source>
+   <translation>{id} ({type}) ist für {rated} gebrückt (Stift {a} und {b} verbunden, gegen Stift {tap} gespeist), aber mit {v} gespeist.</translation>
+  </message>
+  <message>
+   <source>Separate pins {a} and {b} (joined by {straps}), feed pin {a} against pin {b}, and leave pin {tap} open.</source>
+   <translation>Stift {a} und {b} trennen (verbunden durch {straps}), Stift {a} gegen Stift {b} speisen, Stift {tap} offen lassen.</translation>
+  </message>
+  <message>
+   <source>the heater pins of the type</source>
+   <translation>die Heizstifte des Typs</translation>
+  </message>
+  <message>
+   <source>The heater of {id} ({type}) is shorted: its {pins} are joined by {straps}.</source>
+   <translation>Der Heizfaden von {id} ({type}) ist kurzgeschlossen: {straps} verbindet {pins}.</translation>
+  </message>
+  <message>
+   <source>A part of the heater of {id} ({type}) is shorted: its {pins} are joined by {straps}.</source>
+   <translation>Ein Teil des Heizfadens von {id} ({type}) ist kurzgeschlossen: {straps} verbindet {pins}.</translation>
+  </message>
+  <message>
+   <source>{shorted} The socket is strapped for a tube with a heater tap on pin 9; this one has none.</source>
+   <translation>{shorted} Die Fassung ist für eine Röhre mit Heizanzapfung an Stift 9 gebrückt; diese hat keine.</translation>
+  </message>
+  <message>
+   <source>A strap shorts the heater of {id}</source>
+   <translation>Eine Brücke schließt den Heizfaden von {id} kurz</translation>
+  </message>
+  <message>
+   <source>Take out {straps} and feed the heater between {pins}.</source>
+   <translation>{straps} herausnehmen und den Heizfaden zwischen {pins} speisen.</translation>
+  </message>
+  <message>
+   <source>{id}: {pins} on the chassis</source>
+   <translation>{id}: {pins} am Chassis</translation>
+  </message>
+  <message>
+   <source>On {id} ({type}) {pins} is no heater pin but wired to the chassis, as a screen may be.</source>
+   <translation>Bei {id} ({type}) ist {pins} kein Heizstift, aber mit dem Chassis verbunden, wie ein Schirm es sein darf.</translation>
+  </message>
+  <message>
+   <source>On {id} ({type}) {pins} are no heater pins but wired to the chassis, as a screen may be.</source>
+   <translation>Bei {id} ({type}) sind {pins} keine Heizstifte, aber mit dem Chassis verbunden, wie ein Schirm es sein darf.</translation>
+  </message>
+  <message>
+   <source>If the heater was meant, it is on {heater}.</source>
+   <translation>Falls der Heizfaden gemeint war: Er liegt an {heater}.</translation>
+  </message>
+  <message>
+   <source>{id}: wire on {pins}</source>
+   <translation>{id}: Draht an {pins}</translation>
+  </message>
+  <message>
+   <source>The wires of {id} ({type}) end on {wrong}, the mirror image of its heater {pins}: pins are counted clockwise seen from below.</source>
+   <translation>Die Drähte von {id} ({type}) enden an {wrong}, dem Spiegelbild der Heizung an {pins}: Gezählt wird im Uhrzeigersinn, von unten gesehen.</translation>
+  </message>
+  <message>
+   <source>Move them: {moves}.</source>
+   <translation>Umlegen: {moves}.</translation>
+  </message>
+  <message>
+   <source>pin {a} to pin {b}</source>
+   <translation>Stift {a} zu Stift {b}</translation>
+  </message>
+  <message>
+   <source>A wire ends on {wrong} of {id} ({type}), but its base {base} has no such pin.</source>
+   <translation>Ein Draht endet an {wrong} von {id} ({type}), aber der Sockel {base} hat keinen solchen Stift.</translation>
+  </message>
+  <message>
+   <source>Its heater is on {pins}.</source>
+   <translation>Der Heizfaden liegt an {pins}.</translation>
+  </message>
+  <message>
+   <source>A wire ends on pin 9 of {id} ({type}), which is no heater tap there: the heater is on {pins}.</source>
+   <translation>Ein Draht endet an Stift 9 von {id} ({type}), wo keine Heizanzapfung liegt: Der Heizfaden liegt an {pins}.</translation>
+  </message>
+  <message>
+   <source>Take the wire off pin 9; only tubes with a tapped heater, such as the 12AX7, are fed there.</source>
+   <translation>Den Draht von Stift 9 nehmen; dort werden nur Röhren mit angezapftem Heizfaden gespeist, etwa die 12AX7.</translation>
+  </message>
+  <message>
+   <source>A heater wire ends on {wrong} of {id} ({type}), whose heater is on {pins}.</source>
+   <translation>Ein Heizdraht endet an {wrong} von {id} ({type}); der Heizfaden liegt an {pins}.</translation>
+  </message>
+  <message>
+   <source>Move it to {pins}, or take it off.</source>
+   <translation>An {pins} legen oder abnehmen.</translation>
+  </message>
+  <message>
+   <source>{id} is asked for {a} at {condition}, {times} times the {limit} it may give.</source>
+   <translation>{id} soll {a} bei {condition} liefern, das {times}-Fache der {limit}, die sie geben darf.</translation>
+  </message>
+  <message>
+   <source>{id} is asked for {a} at {condition}, {load} of the {limit} it may give.</source>
+   <translation>{id} soll {a} bei {condition} liefern, {load} der {limit}, die sie geben darf.</translation>
+  </message>
+  <message>
+   <source>{id} is overloaded</source>
+   <translation>{id} ist überlastet</translation>
+  </message>
+  <message>
+   <source>the rating of the supply</source>
+   <translation>der Nennwert der Quelle</translation>
+  </message>
+  <message>
+   <source>Look for a short circuit first: that is no load for a supply of this size.</source>
+   <translation>Zuerst einen Kurzschluss suchen: Das ist keine Last für eine Quelle dieser Größe.</translation>
+  </message>
+  <message>
+   <source>Fit a supply of {rating}, or feed some of the heaters from a second one.</source>
+   <translation>Eine Quelle mit {rating} einsetzen oder einige Heizfäden aus einer zweiten speisen.</translation>
+  </message>
+  <message>
+   <source>{id} is asked for {a} at {condition}, more than its limit of {limit}: {outcome}.</source>
+   <translation>{id} soll {a} bei {condition} liefern, mehr als die Begrenzung von {limit}: {outcome}.</translation>
+  </message>
+  <message>
+   <source>{id}, with a limit of {limit}, is shorted at {condition}: {outcome}.</source>
+   <translation>{id}, begrenzt auf {limit}, ist bei {condition} kurzgeschlossen: {outcome}.</translation>
+  </message>
+  <message>
+   <source>it holds at its limit and its volts fall to {v}</source>
+   <translation>es bleibt an der Grenze, und die Spannung fällt auf {v}</translation>
+  </message>
+  <message>
+   <source>it cuts out after {trip} and tries again every {retry}, so nothing stays on</source>
+   <translation>es schaltet nach {trip} ab und versucht es alle {retry} neu, so bleibt nichts an</translation>
+  </message>
+  <message>
+   <source>it folds back to {given} at {v}</source>
+   <translation>es geht auf {given} bei {v} zurück</translation>
+  </message>
+  <message>
+   <source>it switches off after {trip} and stays off until it is reset</source>
+   <translation>es schaltet nach {trip} ab und bleibt aus, bis es zurückgesetzt wird</translation>
+  </message>
+  <message>
+   <source>{id} does not get its load going</source>
+   <translation>{id} bringt die Last nicht in Gang</translation>
+  </message>
+  <message>
+   <source>At {condition} cold heaters hold {id} folded back to {given} at {v}; warm they would take {a} of the {limit} it may give.</source>
+   <translation>Bei {condition} halten kalte Heizfäden {id} auf {given} bei {v} zurück; warm nähmen sie {a} der möglichen {limit}.</translation>
+  </message>
+  <message>
+   <source>Take a supply that holds at its limit instead of folding back, or a larger one.</source>
+   <translation>Ein Netzteil nehmen, das an der Grenze bleibt statt zurückzugehen, oder ein größeres.</translation>
+  </message>
+  <message>
+   <source>the overload behaviour of the supply</source>
+   <translation>das Überlastverhalten der Quelle</translation>
+  </message>
+  <message>
+   <source>{id} has little in hand</source>
+   <translation>{id} hat wenig Reserve</translation>
+  </message>
+  <message>
+   <source>{id} gives {a}, {load} of its {rated}: {most} leaves a quarter in hand.</source>
+   <translation>{id} gibt {a}, {load} der {rated}: Bei {most} bleibt ein Viertel Reserve.</translation>
+  </message>
+  <message>
+   <source>A supply of {rating} would run cooler.</source>
+   <translation>Eine Quelle mit {rating} bliebe kühler.</translation>
+  </message>
+  <message>
+   <source>common practice: 25 % in hand</source>
+   <translation>übliche Praxis: 25 % Reserve</translation>
+  </message>
+  <message>
+   <source>{id} has too little load</source>
+   <translation>{id} hat zu wenig Last</translation>
+  </message>
+  <message>
+   <source>{id} gives {a}, but needs a load of {least} to hold its volts.</source>
+   <translation>{id} gibt {a}, braucht aber {least} Last, um die Spannung zu halten.</translation>
+  </message>
+  <message>
+   <source>Load it with another {more}, or take a supply without a minimum load.</source>
+   <translation>Mit weiteren {more} belasten oder eine Quelle ohne Mindestlast nehmen.</translation>
+  </message>
+  <message>
+   <source>the minimum load of the supply</source>
+   <translation>die Mindestlast der Quelle</translation>
+  </message>
+  <message>
+   <source>{id} is lightly loaded</source>
+   <translation>{id} ist schwach belastet</translation>
+  </message>
+  <message>
+   <source>{id} carries only {load} of its rated current, so it gives {v} where {rated} is rated ({over}).</source>
+   <translation>{id} führt nur {load} des Nennstroms und gibt daher {v} statt {rated} ({over}).</translation>
+  </message>
+  <message>
+   <source>A winding of {a} would come closer.</source>
+   <translation>Eine Wicklung für {a} käme näher.</translation>
+  </message>
+  <message>
+   <source>common practice: within 5 % at the winding</source>
+   <translation>übliche Praxis: höchstens 5 % an der Wicklung</translation>
+  </message>
+  <message>
+   <source>this part</source>
+   <translation>diesem Teil</translation>
+  </message>
+  <message>
+   <source>No figures around {ids}</source>
+   <translation>Keine Werte um {ids}</translation>
+  </message>
+  <message>
+   <source>Nothing on the line of {ids} is solved: {reason}. Other lines are.</source>
+   <translation>Im Heizkreis von {ids} ist nichts berechnet: {reason}. Andere Kreise sind es.</translation>
+  </message>
+  <message>
+   <source>Judge this part by hand for now.</source>
+   <translation>Dieses Teil vorerst von Hand beurteilen.</translation>
+  </message>
+  <message>
+   <source>Change the wiring or the values of {ids}.</source>
+   <translation>Verdrahtung oder Werte von {ids} ändern.</translation>
+  </message>
+  <message>
+   <source>the circuit itself</source>
+   <translation>die Schaltung selbst</translation>
+  </message>
+  <message>
+   <source>read in the source</source>
+   <translation>in der Quelle gelesen</translation>
+  </message>
+  <message>
+   <source>taken at second hand</source>
+   <translation>aus zweiter Hand</translation>
+  </message>
+  <message>
+   <source>disputed between sources</source>
+   <translation>zwischen Quellen strittig</translation>
+  </message>
+  <message>
+   <source>not checked against a data sheet</source>
+   <translation>nicht am Datenblatt geprüft</translation>
+  </message>
+  <message>
+   <source>seen</source>
+   <translation>gesehen</translation>
+  </message>
+  <message>
+   <source>second-hand</source>
+   <translation>zweite Hand</translation>
+  </message>
+  <message>
+   <source>disputed</source>
+   <translation>strittig</translation>
+  </message>
+  <message>
+   <source>memory</source>
+   <translation>Erinnerung</translation>
+  </message>
+  <message>
+   <source>Rating of {type} is unverified</source>
+   <translation>Daten von {type} sind ungeprüft</translation>
+  </message>
+  <message>
+   <source>The heater volts of {type} are {status} ({source}); this concerns {ids}.</source>
+   <translation>Die Heizspannung von {type} ist {status} ({source}); das betrifft {ids}.</translation>
+  </message>
+  <message>
+   <source>The heater amps of {type} are {status} ({source}); this concerns {ids}.</source>
+   <translation>Der Heizstrom von {type} ist {status} ({source}); das betrifft {ids}.</translation>
+  </message>
+  <message>
+   <source>no source is given</source>
+   <translation>keine Quelle angegeben</translation>
+  </message>
+  <message>
+   <source>Compare with the maker's data sheet before you build.</source>
+   <translation>Vor dem Bau mit dem Datenblatt des Herstellers vergleichen.</translation>
+  </message>
+  <message>
+   <source>tube</source>
+   <translation>Röhre</translation>
+  </message>
+  <message>
+   <source>Choose a type that the catalogue has, or give its volts and amperes.</source>
+   <translation>Einen Typ aus dem Katalog wählen oder Volt und Ampere angeben.</translation>
+  </message>
+  <message>
+   <source>lamp</source>
+   <translation>Lampe</translation>
+  </message>
+  <message>
+   <source>Choose a type that the catalogue has, or give its figures.</source>
+   <translation>Einen Typ aus dem Katalog wählen oder die Werte angeben.</translation>
+  </message>
+  <message>
+   <source>thermistor</source>
+   <translation>Heißleiter</translation>
+  </message>
+  <message>
+   <source>Type of {id} is unknown</source>
+   <translation>Typ von {id} ist unbekannt</translation>
+  </message>
+  <message>
+   <source>The catalogue knows no {noun} '{type}', so {id} carries nothing and is not judged.</source>
+   <translation>Im Katalog steht kein Typ '{type}' ({noun}); {id} führt daher nichts und wird nicht beurteilt.</translation>
+  </message>
+  <message>
+   <source>the catalogue</source>
+   <translation>der Katalog</translation>
+  </message>
+  <message>
+   <source>Did you mean {near}? Or add the type to the sheet.</source>
+   <translation>Ist {near} gemeint? Sonst den Typ in das Blatt aufnehmen.</translation>
+  </message>
+  <message>
+   <source>Choose a type that the catalogue has, or add the type to the sheet.</source>
+   <translation>Einen Typ aus dem Katalog wählen oder den Typ in das Blatt aufnehmen.</translation>
+  </message>
+  <message>
+   <source>Rating given for {id} is not used</source>
+   <translation>Nennwert von {id} wird nicht benutzt</translation>
+  </message>
+  <message>
+   <source>{id} ({type}) has {count} heater sections, so a rating of its own cannot be assigned to one of them: the type's rating is used.</source>
+   <translation>{id} ({type}) hat {count} Heizfadenabschnitte; ein eigener Nennwert lässt sich keinem davon zuordnen: Es gelten die Daten des Typs.</translation>
+  </message>
+  <message>
+   <source>Take the rating off, or add a type of your own with these sections.</source>
+   <translation>Den Nennwert weglassen oder einen eigenen Typ mit diesen Abschnitten anlegen.</translation>
+  </message>
+  <message>
+   <source>ratings of one's own hold for heaters of one section</source>
+   <translation>eigene Nennwerte gelten nur für Heizfäden mit einem Abschnitt</translation>
+  </message>
+  <message>
+   <source>rule of thumb: Handbook of Electronic Tables and Formulas, chassis wiring</source>
+   <translation>Faustregel: Handbook of Electronic Tables and Formulas, Chassisverdrahtung</translation>
+  </message>
+  <message>
+   <source>{id} is too thin for its current</source>
+   <translation>{id} ist zu dünn für seinen Strom</translation>
+  </message>
+  <message>
+   <source>{id} ({size}) carries {a} at {condition}; {limit} is what such a wire should.</source>
+   <translation>{id} ({size}) führt {a} bei {condition}; {limit} ist genug für solchen Draht.</translation>
+  </message>
+  <message>
+   <source>{size} carries it.</source>
+   <translation>{size} trägt ihn.</translation>
+  </message>
+  <message>
+   <source>Run two wires side by side, or shorten the way.</source>
+   <translation>Zwei Drähte nebeneinander legen oder den Weg verkürzen.</translation>
+  </message>
+  <message>
+   <source>{id} loses {share} of the volts</source>
+   <translation>{id} verliert {share} der Spannung</translation>
+  </message>
+  <message>
+   <source>{id} ({size}, {length} m) drops {v} at {a}; more than {limit} is too much for one wire.</source>
+   <translation>An {id} ({size}, {length} m) fallen {v} bei {a} ab; mehr als {limit} ist zu viel für einen Draht.</translation>
+  </message>
+  <message>
+   <source>{size} would lose less than 1 %.</source>
+   <translation>{size} verlöre weniger als 1 %.</translation>
+  </message>
+  <message>
+   <source>common practice: 2 % a wire</source>
+   <translation>übliche Praxis: 2 % je Draht</translation>
+  </message>
+  <message>
+   <source>Share the {w} among several resistors, each rated at twice its part.</source>
+   <translation>Die {w} auf mehrere Widerstände verteilen, jeder für das Doppelte seines Anteils.</translation>
+  </message>
+  <message>
+   <source>Fit {fit}: twice the {w} that it turns into heat.</source>
+   <translation>{fit} einsetzen: das Doppelte der {w}, die zu Wärme werden.</translation>
+  </message>
+  <message>
+   <source>{id} is rated too low</source>
+   <translation>{id} ist zu klein bemessen</translation>
+  </message>
+  <message>
+   <source>{id} turns {w} into heat at {condition}, more than the {rated} it is rated for.</source>
+   <translation>{id} setzt {w} in Wärme um (bei {condition}), mehr als die zulässigen {rated}.</translation>
+  </message>
+  <message>
+   <source>{id} turns {w} into heat, more than half of its {rated}: it will run very hot.</source>
+   <translation>{id} setzt {w} in Wärme um, mehr als die Hälfte seiner {rated}: Er wird sehr heiß.</translation>
+  </message>
+  <message>
+   <source>the rating of the resistor</source>
+   <translation>der Nennwert des Widerstands</translation>
+  </message>
+  <message>
+   <source>common practice: twice the dissipation</source>
+   <translation>übliche Praxis: die doppelte Verlustleistung</translation>
+  </message>
+  <message>
+   <source>{id} has no rating</source>
+   <translation>{id} hat keinen Nennwert</translation>
+  </message>
+  <message>
+   <source>{id} turns up to {w} into heat ({condition}), and no wattage is given for it.</source>
+   <translation>{id} setzt bis {w} in Wärme um (bei {condition}), und eine Belastbarkeit ist nicht angegeben.</translation>
+  </message>
+  <message>
+   <source>Open end at {ids}</source>
+   <translation>Offenes Ende an {ids}</translation>
+  </message>
+  <message>
+   <source>{ids} not wired in</source>
+   <translation>{ids} nicht angeschlossen</translation>
+  </message>
+  <message>
+   <source>Nothing flows in {ids}: one end leads nowhere.</source>
+   <translation>In {ids} fließt nichts: Ein Ende führt nirgendwohin.</translation>
+  </message>
+  <message>
+   <source>Nothing flows in {ids}: neither end leads anywhere.</source>
+   <translation>In {ids} fließt nichts: Beide Enden führen nirgendwohin.</translation>
+  </message>
+  <message>
+   <source>Wire the open end, or take {ids} out.</source>
+   <translation>Das offene Ende anschließen oder {ids} herausnehmen.</translation>
+  </message>
+  <message>
+   <source>Wire both ends, or take {ids} out.</source>
+   <translation>Beide Enden anschließen oder {ids} herausnehmen.</translation>
+  </message>
+  <message>
+   <source>{low} to {high}</source>
+   <translation>{low} bis {high}</translation>
+  </message>
+  <message>
+   <source>nominal mains</source>
+   <translation>Netznennspannung</translation>
+  </message>
+  <message>
+   <source>{items} and {count} more</source>
+   <translation>{items} und {count} weitere</translation>
+  </message>
+  <message>
+   <source>{items}, {last}</source>
+   <translation>{items}, {last}</translation>
+  </message>
+  <message>
+   <source>pin {pin}</source>
+   <translation>Stift {pin}</translation>
+  </message>
+  <message>
+   <source>pins {pins}</source>
+   <translation>Stift {pins}</translation>
+  </message>
+  <message>
+   <source>the relay chatters: pulling in takes away what pulled it in</source>
+   <translation>das Relais flattert: Das Anziehen nimmt weg, was es anziehen ließ</translation>
+  </message>
+  <message>
+   <source>the numbers run out of range</source>
+   <translation>die Zahlen laufen aus dem Bereich</translation>
+  </message>
+  <message>
+   <source>the steady state does not settle</source>
+   <translation>der Beharrungszustand stellt sich nicht ein</translation>
+  </message>
+  <message>
+   <source>the circuit has no unique solution</source>
+   <translation>die Schaltung hat keine eindeutige Lösung</translation>
+  </message>
+  <message>
+   <source>The file</source>
+   <translation>Die Datei</translation>
+  </message>
+  <message>
+   <source>{title} is larger than {most} MB and is not read</source>
+   <translation>{title} ist größer als {most} MB und wird nicht gelesen</translation>
+  </message>
+  <message>
+   <source>{title} is not text in UTF-8 (byte {at})</source>
+   <translation>{title} ist kein Text in UTF-8 (Byte {at})</translation>
+  </message>
+  <message>
+   <source>{title} is nested too deeply to be a sheet</source>
+   <translation>{title} ist zu tief verschachtelt für ein Blatt</translation>
+  </message>
+  <message>
+   <source>{title} holds a number with too many digits</source>
+   <translation>{title} enthält eine Zahl mit zu vielen Ziffern</translation>
+  </message>
+  <message>
+   <source>line {line}, column {column}</source>
+   <translation>Zeile {line}, Spalte {column}</translation>
+  </message>
+  <message>
+   <source>{title} is empty</source>
+   <translation>{title} ist leer</translation>
+  </message>
+  <message>
+   <source>{title} breaks off here; it is not complete</source>
+   <translation>{title} bricht hier ab; sie ist nicht vollständig</translation>
+  </message>
+  <message>
+   <source>{title} is not a sheet: this is not JSON ({why})</source>
+   <translation>{title} ist kein Blatt: Das ist kein JSON ({why})</translation>
+  </message>
+  <message>
+   <source>the key '{key}' stands here twice</source>
+   <translation>der Schlüssel '{key}' steht hier zweimal</translation>
+  </message>
+  <message>
+   <source>this text holds half of a character pair</source>
+   <translation>dieser Text enthält ein halbes Zeichenpaar</translation>
+  </message>
+  <message>
+   <source>{title} is not a sheet: it has no format '{format}'</source>
+   <translation>{title} ist kein Blatt: Das Format '{format}' fehlt</translation>
+  </message>
+  <message>
+   <source>{title} is not a sheet: its format must be '{format}'</source>
+   <translation>{title} ist kein Blatt: Das Format muss '{format}' sein</translation>
+  </message>
+  <message>
+   <source>a whole number is expected here, such as 1</source>
+   <translation>erwartet wird eine ganze Zahl, etwa 1</translation>
+  </message>
+  <message>
+   <source>{title} was made by a newer version of the program (sheet version {version}; this one reads up to {most}). Update the program to open it.</source>
+   <translation>{title} stammt von einer neueren Version des Programms (Blattversion {version}; diese liest bis {most}). Zum Öffnen das Programm aktualisieren.</translation>
+  </message>
+  <message>
+   <source>the sheet holds half of a character pair in its text</source>
+   <translation>das Blatt enthält in seinem Text ein halbes Zeichenpaar</translation>
+  </message>
+  <message>
+   <source>a number</source>
+   <translation>eine Zahl</translation>
+  </message>
+  <message>
+   <source>a whole number</source>
+   <translation>eine ganze Zahl</translation>
+  </message>
+  <message>
+   <source>text</source>
+   <translation>Text</translation>
+  </message>
+  <message>
+   <source>true or false</source>
+   <translation>true oder false</translation>
+  </message>
+  <message>
+   <source>a list</source>
+   <translation>eine Liste</translation>
+  </message>
+  <message>
+   <source>an object in braces</source>
+   <translation>ein Objekt in geschweiften Klammern</translation>
+  </message>
+  <message>
+   <source>a list is expected here, not {got}</source>
+   <translation>erwartet wird eine Liste, nicht {got}</translation>
+  </message>
+  <message>
+   <source>this</source>
+   <translation>dies</translation>
+  </message>
+  <message>
+   <source>'{key}' is missing</source>
+   <translation>'{key}' fehlt</translation>
+  </message>
+  <message>
+   <source>{value} is not possible here; use one of {choices}</source>
+   <translation>{value} geht hier nicht; möglich sind {choices}</translation>
+  </message>
+  <message>
+   <source>{value} is not a kind of part</source>
+   <translation>{value} ist keine Art von Bauteil</translation>
+  </message>
+  <message>
+   <source>{what} of {length} is expected here</source>
+   <translation>erwartet wird {what} mit {length} Einträgen</translation>
+  </message>
+  <message>
+   <source>{what} is expected here, not {got}</source>
+   <translation>erwartet wird {what}, nicht {got}</translation>
+  </message>
+  <message>
+   <source>the key '{key}' is not known here</source>
+   <translation>der Schlüssel '{key}' ist hier nicht bekannt</translation>
+  </message>
+  <message>
+   <source>{problem}; the kinds are {kinds}</source>
+   <translation>{problem}; die Arten sind {kinds}</translation>
+  </message>
+  <message>
+   <source>in {owner}, {problem}</source>
+   <translation>in {owner}: {problem}</translation>
+  </message>
+  <message>
+   <source>those of the file format</source>
+   <translation>die des Dateiformats</translation>
+  </message>
+  <message>
+   <source>Nothing is entered; {expected}.</source>
+   <translation>Nichts eingegeben; {expected}.</translation>
+  </message>
+  <message>
+   <source>That is too long for a number; {expected}.</source>
+   <translation>Das ist zu lang für eine Zahl; {expected}.</translation>
+  </message>
+  <message>
+   <source>'{text}' has two readings: write {thousands} for thousands, or {fraction} with a dot; {expected}.</source>
+   <translation>'{text}' lässt sich zweifach lesen: {thousands} für Tausender schreiben, oder {fraction} mit Punkt; {expected}.</translation>
+  </message>
+  <message>
+   <source>'{text}' is too large to be meant; {expected}.</source>
+   <translation>'{text}' ist zu groß, um gemeint zu sein; {expected}.</translation>
+  </message>
+  <message>
+   <source>'{text}' is too small to be meant; {expected}.</source>
+   <translation>'{text}' ist zu klein, um gemeint zu sein; {expected}.</translation>
+  </message>
+  <message>
+   <source>'{text}' is {what}; {expected}.</source>
+   <translation>'{text}' ist in {what} angegeben; {expected}.</translation>
+  </message>
+  <message>
+   <source>The unit '{unit}' in '{text}' is not known; {expected}.</source>
+   <translation>Die Einheit '{unit}' in '{text}' ist nicht bekannt; {expected}.</translation>
+  </message>
+ </context>
+ <context>
+  <name>parts</name>
+  <message>
+   <source>mains</source>
+   <translation>Netz</translation>
+  </message>
+  <message>
+   <source>tube</source>
+   <translation>Röhre</translation>
+  </message>
+  <message>
+   <source>lamp</source>
+   <translation>Lampe</translation>
+  </message>
+  <message>
+   <source>winding</source>
+   <translation>Wicklung</translation>
+  </message>
+  <message>
+   <source>centre-tapped winding</source>
+   <translation>Wicklung mit Mittelanzapfung</translation>
+  </message>
+  <message>
+   <source>DC supply</source>
+   <translation>Netzteil</translation>
+  </message>
+  <message>
+   <source>battery</source>
+   <translation>Batterie</translation>
+  </message>
+  <message>
+   <source>mains feed</source>
+   <translation>Netzspeisung</translation>
+  </message>
+  <message>
+   <source>rectified supply</source>
+   <translation>Gleichrichterspeisung</translation>
+  </message>
+  <message>
+   <source>resistor</source>
+   <translation>Widerstand</translation>
+  </message>
+  <message>
+   <source>thermistor</source>
+   <translation>Heißleiter</translation>
+  </message>
+  <message>
+   <source>relay</source>
+   <translation>Relais</translation>
+  </message>
+  <message>
+   <source>fuse</source>
+   <translation>Sicherung</translation>
+  </message>
+  <message>
+   <source>capacitor</source>
+   <translation>Kondensator</translation>
+  </message>
+  <message>
+   <source>diode</source>
+   <translation>Diode</translation>
+  </message>
+  <message>
+   <source>switch</source>
+   <translation>Schalter</translation>
+  </message>
+  <message>
+   <source>hum balance</source>
+   <translation>Brummsymmetrierung</translation>
+  </message>
+  <message>
+   <source>elevation</source>
+   <translation>Hochlegung</translation>
+  </message>
+  <message>
+   <source>chassis</source>
+   <translation>Chassis</translation>
+  </message>
+  <message>
+   <source>joint</source>
+   <translation>Lötstützpunkt</translation>
+  </message>
+  <message>
+   <source>note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>frame</source>
+   <translation>Rahmen</translation>
+  </message>
+  <message>
+   <source>seen in its source</source>
+   <translation>in der Quelle gelesen</translation>
+  </message>
+  <message>
+   <source>second hand</source>
+   <translation>aus zweiter Hand</translation>
+  </message>
+  <message>
+   <source>sources disagree</source>
+   <translation>Quellen uneins</translation>
+  </message>
+  <message>
+   <source>unverified</source>
+   <translation>ungeprüft</translation>
+  </message>
+  <message>
+   <source>closed</source>
+   <translation>geschlossen</translation>
+  </message>
+  <message>
+   <source>open</source>
+   <translation>offen</translation>
+  </message>
+  <message>
+   <source>centre tap</source>
+   <translation>Mittelanzapfung</translation>
+  </message>
+ </context>
+ <context>
+  <name>stock</name>
+  <message>
+   <source>Supplies</source>
+   <translation>Quellen</translation>
+  </message>
+  <message>
+   <source>Droppers and control</source>
+   <translation>Widerstände und Schaltteile</translation>
+  </message>
+  <message>
+   <source>Reference and joints</source>
+   <translation>Bezug und Stützpunkte</translation>
+  </message>
+  <message>
+   <source>Tubes</source>
+   <translation>Röhren</translation>
+  </message>
+  <message>
+   <source>Panel lamps</source>
+   <translation>Skalenlampen</translation>
+  </message>
+  <message>
+   <source>Thermistors</source>
+   <translation>Heißleiter</translation>
+  </message>
+  <message>
+   <source>Relays</source>
+   <translation>Relais</translation>
+  </message>
+  <message>
+   <source>Winding</source>
+   <translation>Wicklung</translation>
+  </message>
+  <message>
+   <source>Winding, centre tap</source>
+   <translation>Wicklung mit Mittelanzapfung</translation>
+  </message>
+  <message>
+   <source>DC supply</source>
+   <translation>Netzteil</translation>
+  </message>
+  <message>
+   <source>Rectified supply</source>
+   <translation>Gleichrichterspeisung</translation>
+  </message>
+  <message>
+   <source>bridge</source>
+   <translation>Graetzbrücke</translation>
+  </message>
+  <message>
+   <source>Battery</source>
+   <translation>Batterie</translation>
+  </message>
+  <message>
+   <source>Mains feed</source>
+   <translation>Netzspeisung</translation>
+  </message>
+  <message>
+   <source>string across the mains</source>
+   <translation>Serienkreis am Netz</translation>
+  </message>
+  <message>
+   <source>Resistor</source>
+   <translation>Widerstand</translation>
+  </message>
+  <message>
+   <source>Capacitor</source>
+   <translation>Kondensator</translation>
+  </message>
+  <message>
+   <source>Diode</source>
+   <translation>Diode</translation>
+  </message>
+  <message>
+   <source>silicon</source>
+   <translation>Silizium</translation>
+  </message>
+  <message>
+   <source>Fuse</source>
+   <translation>Sicherung</translation>
+  </message>
+  <message>
+   <source>Switch</source>
+   <translation>Schalter</translation>
+  </message>
+  <message>
+   <source>closed</source>
+   <translation>geschlossen</translation>
+  </message>
+  <message>
+   <source>Chassis</source>
+   <translation>Chassis</translation>
+  </message>
+  <message>
+   <source>the reference</source>
+   <translation>der Bezug</translation>
+  </message>
+  <message>
+   <source>Joint</source>
+   <translation>Lötstützpunkt</translation>
+  </message>
+  <message>
+   <source>tag or splice</source>
+   <translation>Öse oder Verbindung</translation>
+  </message>
+  <message>
+   <source>Hum balance</source>
+   <translation>Brummsymmetrierung</translation>
+  </message>
+  <message>
+   <source>Elevation</source>
+   <translation>Hochlegung</translation>
+  </message>
+  <message>
+   <source>cold</source>
+   <translation>kalt</translation>
+  </message>
+ </context>
+ <context>
+  <name>tables</name>
+  <message>
+   <source>volts</source>
+   <translation>Volt</translation>
+  </message>
+  <message>
+   <source>amps</source>
+   <translation>Ampere</translation>
+  </message>
+  <message>
+   <source>amperes</source>
+   <translation>Ampere</translation>
+  </message>
+  <message>
+   <source>watts</source>
+   <translation>Watt</translation>
+  </message>
+  <message>
+   <source>state</source>
+   <translation>Zustand</translation>
+  </message>
+  <message>
+   <source>id</source>
+   <translation>Name</translation>
+  </message>
+  <message>
+   <source>type</source>
+   <translation>Typ</translation>
+  </message>
+  <message>
+   <source>pins</source>
+   <translation>Stifte</translation>
+  </message>
+  <message>
+   <source>section between pins</source>
+   <translation>Abschnitt zwischen Stiften</translation>
+  </message>
+  <message>
+   <source>volts across the section</source>
+   <translation>Volt am Abschnitt</translation>
+  </message>
+  <message>
+   <source>%</source>
+   <translation>%</translation>
+  </message>
+  <message>
+   <source>volts off the rating, per cent</source>
+   <translation>Abweichung von der Nennspannung in Prozent</translation>
+  </message>
+  <message>
+   <source>watts of heat</source>
+   <translation>Watt Wärme</translation>
+  </message>
+  <message>
+   <source>htr K</source>
+   <translation>Heizf. K</translation>
+  </message>
+  <message>
+   <source>heater temperature, kelvin</source>
+   <translation>Temperatur des Heizfadens, Kelvin</translation>
+  </message>
+  <message>
+   <source>cath K</source>
+   <translation>Kath. K</translation>
+  </message>
+  <message>
+   <source>cathode temperature, kelvin</source>
+   <translation>Temperatur der Kathode, Kelvin</translation>
+  </message>
+  <message>
+   <source>kind</source>
+   <translation>Art</translation>
+  </message>
+  <message>
+   <source>volts at the terminals</source>
+   <translation>Volt an den Klemmen</translation>
+  </message>
+  <message>
+   <source>load %</source>
+   <translation>Last %</translation>
+  </message>
+  <message>
+   <source>load in per cent of rating</source>
+   <translation>Last in Prozent des Nennwerts</translation>
+  </message>
+  <message>
+   <source>watts given</source>
+   <translation>abgegebene Watt</translation>
+  </message>
+  <message>
+   <source>part</source>
+   <translation>Teil</translation>
+  </message>
+  <message>
+   <source>pin</source>
+   <translation>Stift</translation>
+  </message>
+  <message>
+   <source>volts above the reference, rms for AC</source>
+   <translation>Volt über dem Bezug, Effektivwert bei AC</translation>
+  </message>
+  <message>
+   <source>DC volts</source>
+   <translation>DC-Volt</translation>
+  </message>
+  <message>
+   <source>DC volts above the chassis</source>
+   <translation>Gleichspannung über dem Chassis</translation>
+  </message>
+  <message>
+   <source>The figures of {id} are set under Properties.</source>
+   <translation>Die Werte von {id} stehen unter Eigenschaften.</translation>
+  </message>
+  <message>
+   <source>A tube needs a type, such as ECC83.</source>
+   <translation>Eine Röhre braucht einen Typ, etwa ECC83.</translation>
+  </message>
+  <message>
+   <source>Set {id} type</source>
+   <translation>{id}: Typ einstellen</translation>
+  </message>
+  <message>
+   <source>Set {id} gauge</source>
+   <translation>{id}: Stärke einstellen</translation>
+  </message>
+  <message>
+   <source>Set {id} length</source>
+   <translation>{id}: Länge einstellen</translation>
+  </message>
+  <message>
+   <source>type or rating</source>
+   <translation>Typ oder Werte</translation>
+  </message>
+  <message>
+   <source>at</source>
+   <translation>Lage</translation>
+  </message>
+  <message>
+   <source>place on the sheet</source>
+   <translation>Lage auf dem Blatt</translation>
+  </message>
+  <message>
+   <source>from</source>
+   <translation>von</translation>
+  </message>
+  <message>
+   <source>to</source>
+   <translation>nach</translation>
+  </message>
+  <message>
+   <source>gauge</source>
+   <translation>Stärke</translation>
+  </message>
+  <message>
+   <source>length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>mV</source>
+   <translation>mV</translation>
+  </message>
+  <message>
+   <source>millivolts dropped</source>
+   <translation>abfallende Millivolt</translation>
+  </message>
+ </context>
+</TS>
