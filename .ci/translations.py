@@ -4,7 +4,8 @@
     python .ci/translations.py release     make the .qm files from them
     python .ci/translations.py missing     list what a language still lacks
 
-Texts are found in the code as whole literals: ``self.tr("…")`` (context: the class), ``translate("context", "…")``
+Texts are found in the code as whole literals, by themselves or in a table with a name:
+``self.tr("…")`` (context: the class), ``translate("context", "…")``
 and ``QT_TRANSLATE_NOOP("context", "…")``, functions of a module that hand their text on to ``translate``, and
 ``sentence("…")`` (context ``model``). Anything else in these places is refused, as nobody could translate it.
 """
@@ -15,7 +16,7 @@ import ast
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -54,7 +55,7 @@ def gather(root: Path = ROOT) -> dict[Message, str]:
     found: dict[Message, str] = {}
     refused: list[str] = []
     for module, tree in trees.items():
-        reader = _Reader(module, _speakers_known_in(tree, module, speakers))
+        reader = _Reader(module, _speakers_known_in(tree, module, speakers), _bound_in(tree))
         reader.visit(tree)
         for message in reader.found:
             found.setdefault(message, f"{module.replace('.', '/')}.py")
@@ -100,8 +101,9 @@ def _called(call: ast.Call) -> str:
 class _Reader(ast.NodeVisitor):
     """Finds the texts of one module."""
 
-    def __init__(self, module: str, speakers: dict[str, str]) -> None:
+    def __init__(self, module: str, speakers: dict[str, str], bound: Mapping[str, list[ast.expr]]) -> None:
         self.module = module
+        self.bound = bound
         self.speakers = speakers
         self.classes: list[str] = []
         self.found: list[Message] = []
@@ -114,7 +116,7 @@ class _Reader(ast.NodeVisitor):
 
     def visit_Call(self, node: ast.Call) -> None:
         for context, text in self._asked(node):
-            texts = _literals(text)
+            texts = _literals(text, self.bound)
             if texts is None:
                 self.refused.append(f"{self.module}, line {node.lineno}: {ast.unparse(node)[:90]}")
             self.found += [(context, each) for each in texts or ()]
@@ -128,7 +130,7 @@ class _Reader(ast.NodeVisitor):
             if not isinstance(context, ast.Constant):
                 return
             handed_on = isinstance(text, ast.Name) and context.value in self.speakers.values()
-            if (context.value != MODEL and not handed_on) or _literals(text):
+            if (context.value != MODEL and not handed_on) or _literals(text, self.bound):
                 yield str(context.value), text
         elif name == "sentence" and arguments:
             yield MODEL, arguments[0]
@@ -140,12 +142,44 @@ class _Reader(ast.NodeVisitor):
                 yield self.classes[-1] if self.classes and spelled == "self.tr" else spelled, arguments[0]
 
 
-def _literals(node: ast.expr) -> list[str] | None:
-    """The text, or both texts of a choice; None where one of them is no literal."""
-    if isinstance(node, ast.IfExp):
-        one, other = _literals(node.body), _literals(node.orelse)
-        return None if one is None or other is None else one + other
-    return [node.value] if isinstance(node, ast.Constant) and isinstance(node.value, str) else None
+def _bound_in(tree: ast.Module) -> dict[str, list[ast.expr]]:
+    """What each plain name of a module is given, or is taken from in a loop."""
+    found: dict[str, list[ast.expr]] = {}
+    for node in ast.walk(tree):
+        match node:
+            case ast.Assign(targets=targets, value=value):
+                pass
+            case ast.AnnAssign(target=target, value=ast.expr() as value):
+                targets = [target]
+            case ast.For(target=target, iter=value) | ast.comprehension(target=target, iter=value):
+                targets = [target]
+            case _:
+                continue
+        for target in targets:
+            if isinstance(target, ast.Name):
+                found.setdefault(target.id, []).append(value)
+    return found
+
+
+def _literals(node: ast.expr, bound: Mapping[str, list[ast.expr]]) -> list[str] | None:
+    """The texts that an expression may stand for: a literal, a choice, a table, or a name of these; else None."""
+    match node:
+        case ast.Constant(value=str(text)):
+            return [text]
+        case ast.IfExp():
+            parts = [node.body, node.orelse]
+        case ast.Dict():
+            parts = node.values
+        case ast.Tuple() | ast.List():
+            parts = node.elts
+        case ast.Subscript():
+            parts = [node.value]
+        case ast.Name(id=name) if bound.get(name):
+            parts, bound = bound[name], {**bound, name: []}
+        case _:
+            return None
+    found = [_literals(part, bound) for part in parts]
+    return None if not found or None in found else [text for texts in found for text in texts or ()]
 
 
 def read(path: Path) -> Translations:

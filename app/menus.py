@@ -219,7 +219,8 @@ KEYS = (
     ),
     QT_TRANSLATE_NOOP(
         "Menus",
-        "P \u2013 into the pins of a part; arrows or a pin's name \u2013 choose one; Enter \u2013 begin a wire, and lay it",
+        "P \u2013 into the pins of a part; arrows or a pin's name \u2013 choose one; Enter \u2013 begin a wire, and"
+        " lay it",
     ),
     QT_TRANSLATE_NOOP(
         "Menus",

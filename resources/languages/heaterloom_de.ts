@@ -264,6 +264,10 @@
    <translation>Zu den Ta&amp;bellen</translation>
   </message>
   <message>
+   <source>&amp;Go on the drawing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Pa&amp;nes</source>
    <translation>&amp;Fenster</translation>
   </message>
@@ -350,6 +354,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>Tab, Shift+Tab – walk the parts; arrows – move; R – turn; Del – delete</source>
    <translation>Tab, Shift+Tab – durch die Bauteile; Pfeile – schieben; R – drehen; Del – löschen</translation>
+  </message>
+  <message>
+   <source>P – into the pins of a part; arrows or a pin's name – choose one; Enter – begin a wire, and lay it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>W – walk the wires of a part or pin; Ctrl+arrows – to the nearest part on that side</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Enter – properties of the selected part</source>
@@ -509,6 +521,22 @@ MIT-Lizenz.</translation>
    <source>None on this sheet.</source>
    <translation>Keine auf diesem Blatt.</translation>
   </message>
+  <message>
+   <source>Add a part to the table</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add: ECC83, 47R 5 W, relay…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Add a wire to the table</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>add: T1.a V1.4, or V1.4-5 for a strap</source>
+   <translation type="unfinished" />
+  </message>
  </context>
  <context>
   <name>TitleLine</name>
@@ -599,6 +627,38 @@ MIT-Lizenz.</translation>
    <source>Actual size</source>
    <translation>Originalgröße</translation>
   </message>
+  <message>
+   <source>Arrows, or a pin's name, choose one; Enter begins a wire there.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Pins of the part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Next &amp;wire on the part or pin</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Previous w&amp;ire on the part or pin</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Part to the &amp;left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Part to the &amp;right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Part &amp;above</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Part &amp;below</source>
+   <translation type="unfinished" />
+  </message>
  </context>
  <context>
   <name>adding</name>
@@ -642,6 +702,26 @@ MIT-Lizenz.</translation>
    <translation>Nichts gewählt</translation>
   </message>
   <message>
+   <source>Wire from {start}: go to where it ends.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Wire from {start} to {pin}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{pin}, heater</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wires: {ids}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no wire</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Seen from the wiring side.</source>
    <translation>Von der Verdrahtungsseite gesehen.</translation>
   </message>
@@ -650,16 +730,20 @@ MIT-Lizenz.</translation>
    <translation>Blatt</translation>
   </message>
   <message>
+   <source>No wires here.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A wire needs two different terminals.</source>
+   <translation>Ein Draht braucht zwei verschiedene Anschlüsse.</translation>
+  </message>
+  <message>
    <source>a wire along its route</source>
    <translation>ein Draht auf seinem Weg</translation>
   </message>
   <message>
    <source>Nothing is called that.</source>
    <translation>So heißt nichts.</translation>
-  </message>
-  <message>
-   <source>A wire needs two different terminals.</source>
-   <translation>Ein Draht braucht zwei verschiedene Anschlüsse.</translation>
   </message>
   <message>
    <source>Type the terminal where the wire from {start} ends.</source>
@@ -922,10 +1006,6 @@ MIT-Lizenz.</translation>
    <translation>Nichts eingegeben; {label} darf nicht fehlen.</translation>
   </message>
   <message>
-   <source>Two numbers are expected here, such as 120, 40.</source>
-   <translation>Erwartet werden zwei Zahlen, etwa 120, 40.</translation>
-  </message>
-  <message>
    <source>Rename sheet</source>
    <translation>Blatt umbenennen</translation>
   </message>
@@ -940,6 +1020,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>Set {id} {label}</source>
    <translation>{id}: {label} einstellen</translation>
+  </message>
+  <message>
+   <source>Two numbers are expected here, such as 120, 40.</source>
+   <translation>Erwartet werden zwei Zahlen, etwa 120, 40.</translation>
   </message>
  </context>
  <context>
@@ -1230,6 +1314,166 @@ MIT-Lizenz.</translation>
   <message>
    <source>{source} (unverified)</source>
    <translation>{source} (ungeprüft)</translation>
+  </message>
+  <message>
+   <source>With the wires that are taken away {ids} get no heat any more.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>With the wires that are taken away {id} gets no heat any more.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>With the wires that are taken away the volts of {ids} change by {off}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>At {condition} {ids} gets about {off} of its rated volts; {band} is allowed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>At {condition} {ids} get about {off} of their rated volts; {band} is allowed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>At {condition} {ids} carries about {off} of its rated current; {band} is allowed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>At {condition} {ids} carry about {off} of their rated current; {band} is allowed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} may give {rated}; with this chain it is asked for {asked}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} feeds {others} already; its volts change by {off}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The cathode of {id} ({type}) is its heater or joined to it: it needs a supply of its own.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} ({type}) is made for {rated}, not for {line}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} ({type}) is made for {rated}: neither {line} nor half of it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} ({type}, {a}) finds no partner of the same current.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} ({type}) wants {own}; the string carries {a}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No heater may be as far from its cathode as those of {ids} would be.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No heater may be as far from its cathode as that of {id} would be.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The type {type} of {id} is not known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>None of them is made for {v}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A pair from socket to socket; {n} of {all} suit {v}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A twisted pair from socket to socket, every heater at {v}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Needs two heaters of half of {v}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Two heaters of half the volts in series, pair beside pair on {v}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Needs two heaters or more.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>One current through all: {v} at {a}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} is the mains: only a string can be fed from them.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} gives {v}; the string needs {chain}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} gives {v}; this chain is for {chain}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>What {id} gives under load is not computed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} is the mains: every heater pin can be live. Work behind an isolating transformer; local codes and licensed practice come first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{ids} would carry more than their size should.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{ids} pulled: what stands in series with it stays cold.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The filament of {ids} is the cathode: all on this line share it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A dropper of {ohm} {w} takes what {id} gives too much; it turns {heat} into heat.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A shunt of {ohm} carries what {id} does not take.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} is tied to the chassis already.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} gives {a} to others already.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} is wired already ({wires}).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Select the sockets that the chain is to heat.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>None of the selected sockets can be wired so.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The supply that was chosen is no longer on the sheet.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>above {low} and at most {high}</source>
@@ -3127,6 +3371,22 @@ MIT-Lizenz.</translation>
    <translation>Rahmen</translation>
   </message>
   <message>
+   <source>pulled</source>
+   <translation>gezogen</translation>
+  </message>
+  <message>
+   <source>closed</source>
+   <translation>geschlossen</translation>
+  </message>
+  <message>
+   <source>open</source>
+   <translation>offen</translation>
+  </message>
+  <message>
+   <source>centre tap</source>
+   <translation>Mittelanzapfung</translation>
+  </message>
+  <message>
    <source>seen in its source</source>
    <translation>in der Quelle gelesen</translation>
   </message>
@@ -3142,17 +3402,44 @@ MIT-Lizenz.</translation>
    <source>unverified</source>
    <translation>ungeprüft</translation>
   </message>
+ </context>
+ <context>
+  <name>reading</name>
   <message>
-   <source>closed</source>
-   <translation>geschlossen</translation>
+   <source>A tube needs a type, such as ECC83.</source>
+   <translation>Eine Röhre braucht einen Typ, etwa ECC83.</translation>
   </message>
   <message>
-   <source>open</source>
-   <translation>offen</translation>
+   <source>This note has several lines; it is edited on the drawing.</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>centre tap</source>
-   <translation>Mittelanzapfung</translation>
+   <source>A switch is open or closed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{id} has no rating.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>'{text}' is not understood; expected is something like {example}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A part is turned by 0, 90, 180 or 270 degrees.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Either the word pulled, or nothing for a tube in its socket.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>'{text}' is no terminal; expected is a part and its pin, such as V1.4.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>'{text}' is no colour known here; expected is one of {names}, or #rrggbb.</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -3277,6 +3564,62 @@ MIT-Lizenz.</translation>
  <context>
   <name>tables</name>
   <message>
+   <source>Set {id} {what}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>type</source>
+   <translation>Typ</translation>
+  </message>
+  <message>
+   <source>rating</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Notes and frames cannot be turned.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>turn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Only a tube can be pulled.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pulled</source>
+   <translation>gezogen</translation>
+  </message>
+  <message>
+   <source>from</source>
+   <translation>von</translation>
+  </message>
+  <message>
+   <source>to</source>
+   <translation>nach</translation>
+  </message>
+  <message>
+   <source>gauge</source>
+   <translation>Stärke</translation>
+  </message>
+  <message>
+   <source>length</source>
+   <translation>Länge</translation>
+  </message>
+  <message>
+   <source>colour</source>
+   <translation>Farbe</translation>
+  </message>
+  <message>
+   <source>pair</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>volts</source>
    <translation>Volt</translation>
   </message>
@@ -3299,10 +3642,6 @@ MIT-Lizenz.</translation>
   <message>
    <source>id</source>
    <translation>Name</translation>
-  </message>
-  <message>
-   <source>type</source>
-   <translation>Typ</translation>
   </message>
   <message>
    <source>pins</source>
@@ -3385,24 +3724,8 @@ MIT-Lizenz.</translation>
    <translation>Gleichspannung über dem Chassis</translation>
   </message>
   <message>
-   <source>The figures of {id} are set under Properties.</source>
-   <translation>Die Werte von {id} stehen unter Eigenschaften.</translation>
-  </message>
-  <message>
-   <source>A tube needs a type, such as ECC83.</source>
-   <translation>Eine Röhre braucht einen Typ, etwa ECC83.</translation>
-  </message>
-  <message>
-   <source>Set {id} type</source>
-   <translation>{id}: Typ einstellen</translation>
-  </message>
-  <message>
-   <source>Set {id} gauge</source>
-   <translation>{id}: Stärke einstellen</translation>
-  </message>
-  <message>
-   <source>Set {id} length</source>
-   <translation>{id}: Länge einstellen</translation>
+   <source>turned by, degrees</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>type or rating</source>
@@ -3417,20 +3740,16 @@ MIT-Lizenz.</translation>
    <translation>Lage auf dem Blatt</translation>
   </message>
   <message>
-   <source>from</source>
-   <translation>von</translation>
+   <source>out</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>to</source>
-   <translation>nach</translation>
+   <source>pulled out of its socket</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>gauge</source>
-   <translation>Stärke</translation>
-  </message>
-  <message>
-   <source>length</source>
-   <translation>Länge</translation>
+   <source>twisted pair, by its name</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>mV</source>
