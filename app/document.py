@@ -48,6 +48,10 @@ class Document(QObject):
         """The catalogue with the sheet's own types laid over it."""
         return self._catalogue
 
+    def catalogue_for(self, sheet: Sheet) -> Catalogue:
+        """The catalogue that another sheet, such as one that is only considered, is to be solved with."""
+        return self._catalogue if sheet.types == self._sheet.types else self._base.with_types(sheet.types)
+
     @property
     def assessment(self) -> Assessment | None:
         """The answers for the present sheet, or None while they are being computed."""

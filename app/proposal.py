@@ -6,21 +6,21 @@ take it back. Only :meth:`app.document.Document.apply` keeps one.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
 from app.document import Document
+from app.solver import Solver
 from app.viewpoint import Viewpoint
 from core.checks import find_problems
 from core.edits import Change, Edit, change_between
 from core.errors import HeaterloomError
-from core.results import Assessment, Finding
+from core.results import Assessment, Finding, alike, side_of, worst_of
 from core.sheet import Sheet
 
-if TYPE_CHECKING:
-    from core.assess import Memory
+ASKER = "proposal"
 
 
 @dataclass(frozen=True)
@@ -39,64 +39,125 @@ class Proposed:
     gone: tuple[Finding, ...]
 
 
+@dataclass(frozen=True)
+class _Sought:
+    """A sheet that is to be solved, and what it differs in."""
+
+    text: str
+    sheet: Sheet
+    change: Change
+
+
 class Proposal(QObject):
-    """Holds what is being considered, if anything. ``changed`` carries a :class:`Proposed`, or None."""
+    """Holds what is being considered, if anything. ``changed`` carries a :class:`Proposed`, or None.
+
+    Of a large sheet the answers come later: what was considered before is shown until then, and only the newest
+    edit is solved.
+    """
 
     changed = Signal(object)
 
-    def __init__(self, document: Document, viewpoint: Viewpoint, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        document: Document,
+        viewpoint: Viewpoint,
+        solver: Solver | None = None,
+        parent: QObject | None = None,
+    ) -> None:
         super().__init__(parent)
         self._document = document
         self._viewpoint = viewpoint
-        self._memory: Memory | None = None
+        self._solver = solver or Solver()
+        self._sought: _Sought | None = None
         self._current: Proposed | None = None
         document.changed.connect(self.withdraw)
         document.replaced.connect(self.withdraw)
+        document.assessed.connect(self._compare)
+        viewpoint.changed.connect(self._ask)
 
     @property
     def current(self) -> Proposed | None:
-        """What is being considered."""
+        """What is being considered, once it is solved."""
         return self._current
 
     def consider(self, text: str, edit: Edit) -> Proposed | None:
-        """Solve the sheet as it would be and announce it; an edit that cannot be carried out withdraws what was."""
+        """Solve the sheet as it would be and announce it; an edit that cannot be carried out withdraws what was.
+
+        Answers what is announced, or None where there is nothing to solve or the answers come later.
+        """
         before = self._document.sheet
         try:
             after = edit(before)
         except HeaterloomError:
             after = before
+        if self._sought is not None and after == self._sought.sheet:
+            return self._answer()
         change = change_between(before, after)
         if change.is_empty or find_problems(after):
             self.withdraw()
             return None
-        self._current = self._solve(text, after, change)
-        self.changed.emit(self._current)
-        return self._current
+        self._sought = _Sought(text, after, change)
+        self._ask()
+        return self._answer()
 
     def withdraw(self) -> None:
         """Forget it: everything shows the sheet as it is."""
+        self._sought = None
+        self._solver.forget(ASKER)
         if self._current is not None:
             self._current = None
             self.changed.emit(None)
 
-    def _solve(self, text: str, sheet: Sheet, change: Change) -> Proposed:
-        from core.assess import Memory, assess  # noqa: PLC0415 - numerics are loaded with the first question
-
-        memory = self._memory = self._memory or Memory()
-        found = assess(sheet, self._document.catalogue, self._viewpoint.condition, memory)
-        present = self._document.assessment
-        before = set() if present is None else {_key(one) for one in present.findings}
-        after = {_key(one) for one in found.findings}
-        return Proposed(
-            text,
-            sheet,
-            change,
-            found,
-            () if present is None else tuple(one for one in found.findings if _key(one) not in before),
-            () if present is None else tuple(one for one in present.findings if _key(one) not in after),
+    def _answer(self) -> Proposed | None:
+        """The present answer if it is the one to what is sought."""
+        current, sought = self._current, self._sought
+        return (
+            current if current is not None and sought is not None and current.sheet is sought.sheet else None
         )
 
+    def _ask(self) -> None:
+        sought = self._sought
+        if sought is None:
+            return
+        # numerics are loaded with the first question
+        from core.assess import assess  # noqa: PLC0415
 
-def _key(finding: Finding) -> tuple[object, ...]:
-    """What makes two findings the same although their figures differ."""
-    return finding.rule, finding.severity, finding.where, finding.condition
+        sheet, catalogue = sought.sheet, self._document.catalogue_for(sought.sheet)
+        chosen = self._viewpoint.condition
+        self._solver.ask(
+            ASKER,
+            len(sheet.parts) + len(sheet.wires),
+            lambda memory: assess(sheet, catalogue, chosen, memory, trial=True),
+            self._take,
+        )
+
+    def _take(self, found: Assessment) -> None:
+        sought = self._sought
+        if sought is not None and found.sheet is sought.sheet:
+            self._solver.tried = found
+            new, gone = self._difference(found)
+            self._current = Proposed(sought.text, sought.sheet, sought.change, found, new, gone)
+            self.changed.emit(self._current)
+
+    def _compare(self) -> None:
+        """Hold what is considered against the answers for the present sheet, which came after it."""
+        if self._answer() is not None and self._current is not None:
+            self._take(self._current.assessment)
+
+    def _difference(self, found: Assessment) -> tuple[tuple[Finding, ...], tuple[Finding, ...]]:
+        present = self._document.assessment
+        if present is None:
+            return (), ()
+        before, after = _by_key(present.findings), _by_key(found.findings)
+        new = (one for key, group in after.items() if key not in before for one in group)
+        gone = (one for key, group in before.items() if key not in after for one in group)
+        return tuple(new), tuple(gone)
+
+
+def _by_key(findings: Iterable[Finding]) -> dict[tuple[object, ...], list[Finding]]:
+    """Findings that say the same thing, be it under other conditions or with other figures, by what that is."""
+    groups = alike(findings)
+    return {
+        (group[0].rule, group[0].where, side_of(group[0]), worst_of(group).severity): group
+        for group in groups
+    }

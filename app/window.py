@@ -24,6 +24,7 @@ from app.panes.ground import Ground
 from app.selection import Selection
 from app.session import Session
 from app.settings import Settings
+from app.solver import Solver
 from app.theme import DARK, LIGHT, Theme, icon, palette, stylesheet
 from app.viewpoint import Viewpoint
 from core.results import Assessment
@@ -49,12 +50,13 @@ class MainWindow(QMainWindow):
         self.session = Session(document, settings, self.dialogs, self)
         self.banner = Banner(self)
         self.strip = ConditionsStrip(document, self.viewpoint, self.theme, self)
-        self.scene = SheetScene(document, self.selection, self.viewpoint, self.theme, self)
+        self.solver = Solver(parent=self)
+        self.scene = SheetScene(document, self.selection, self.viewpoint, self.theme, self, self.solver)
         self.view = SheetView(self.scene, self)
         self._side: SidePanes | None = None
         self._is_complete = False
         self._wants_style_sheet = False
-        self.live = Live(document, self.viewpoint, parent=self)
+        self.live = Live(document, self.viewpoint, self.solver, parent=self)
         self._arrange()
         self._dress()
         self.menus = Menus(self)
@@ -202,7 +204,7 @@ class MainWindow(QMainWindow):
         if self._side is not None:
             self.settings.keep_bytes("panes", self.ground.state())
             self.settings.keep_margins("room", self.ground.room)
-        self.live.finish()
+        self.solver.finish()
         event.accept()
 
 

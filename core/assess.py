@@ -29,21 +29,28 @@ CELSIUS_TO_K = 273.15
 class Memory:
     """Solutions of islands seen before, so that an edit solves only the island it touched, and an undo none.
 
-    Holds those of the present and the last few assessments; ``solved`` counts the islands solved in the present one.
+    Holds those of the present and the last few assessments, and of the last trial: a trial is of a sheet that is
+    only considered, so that however many there are they push out nothing but each other. ``solved`` counts the
+    islands solved in the present one.
     """
 
     GENERATIONS = 4
 
     def __init__(self) -> None:
         self._past: deque[dict[Hashable, Answer]] = deque(maxlen=self.GENERATIONS)
+        self._tried: dict[Hashable, Answer] = {}
         self._used: dict[Hashable, Answer] = {}
+        self._is_trial = False
         self.solved = 0
 
-    def begin(self) -> None:
-        """Begin another assessment, forgetting the oldest one."""
-        if self._used:
+    def begin(self, trial: bool = False) -> None:
+        """Begin another assessment, forgetting the oldest one, or the last trial after a trial."""
+        if self._used and self._is_trial:
+            self._tried = self._used
+        elif self._used:
             self._past.appendleft(self._used)
         self._used = {}
+        self._is_trial = trial
         self.solved = 0
 
     def solve(
@@ -53,7 +60,7 @@ class Memory:
         keys = [(island, condition, ambient_k) for condition in conditions]
         for key in keys:
             if key not in self._used:
-                known = next((past[key] for past in self._past if key in past), None)
+                known = next((past[key] for past in (*self._past, self._tried) if key in past), None)
                 if known is not None:
                     self._used[key] = known
         missing = [key for key in keys if key not in self._used]
@@ -78,16 +85,21 @@ def conditions_of(mains: Mains, chosen: Condition | None = None) -> tuple[Condit
 
 
 def assess(
-    sheet: Sheet, catalogue: Catalogue, chosen: Condition | None = None, memory: Memory | None = None
+    sheet: Sheet,
+    catalogue: Catalogue,
+    chosen: Condition | None = None,
+    memory: Memory | None = None,
+    *,
+    trial: bool = False,
 ) -> Assessment:
-    """Solve a sheet at every condition and hold it against the rules.
+    """Solve a sheet at every condition and hold it against the rules; ``trial`` for one that is only considered.
 
     What cannot be solved is listed in each point's ``unsolved``; the rest of the sheet has its answers. The
     sheet's own types must already be laid over ``catalogue``.
     """
     circuit = build(sheet, catalogue)
     memory = Memory() if memory is None else memory
-    memory.begin()
+    memory.begin(trial)
     points = _points(circuit, conditions_of(sheet.mains, chosen), memory)
     nominal = points[NOMINAL]
     pulled_in = frozenset(key for key, branch in nominal.branches.items() if branch.pulled_in)

@@ -18,6 +18,7 @@ from app.canvas.texts import WireTexts
 from app.document import Document
 from app.proposal import Proposal
 from app.selection import Selection
+from app.solver import Solver
 from app.theme import Theme
 from app.viewpoint import Viewpoint
 from core.edits import Change
@@ -37,13 +38,14 @@ class SheetScene(QGraphicsScene):
         viewpoint: Viewpoint,
         theme: Theme,
         parent: QObject | None = None,
+        solver: Solver | None = None,
     ) -> None:
         super().__init__(parent)
         self.document = document
         self.selection = selection
         self.viewpoint = viewpoint
         self.theme = theme
-        self.proposal = Proposal(document, viewpoint)
+        self.proposal = Proposal(document, viewpoint, solver)
         self.part_items: dict[str, PartItem] = {}
         self.wire_items: dict[str, WireItem] = {}
         self.dots: dict[str, DotItem] = {}
