@@ -18,6 +18,7 @@ from app.settings import THEMES
 from core.samples import sample_names, sample_title
 
 if TYPE_CHECKING:
+    from app.help.page import KeyPage
     from app.panes.side import SidePanes
     from app.window import MainWindow
 
@@ -37,6 +38,12 @@ class Menus(QObject):
             bar.addMenu(menu)
         set_apart(bar.actions())
         self.file, self.edit, self.view, self.help = self._menus
+        self.key_page: KeyPage | None = None
+
+    @property
+    def all(self) -> tuple[QMenu, ...]:
+        """The menus of the bar."""
+        return tuple(self._menus)
 
     def fill(self, side: SidePanes) -> None:
         """Make the entries; the bar shows its titles before that."""
@@ -176,7 +183,17 @@ class Menus(QObject):
         )
 
     def _show_keys(self) -> None:
-        self._tell(self.tr("Keys and gestures"), "\n".join(map(self.tr, map(str, KEYS))))
+        """Show the page of keys and gestures, made when it is first asked for and kept up to date with the menus."""
+        from app.help.key_table import all_sections  # noqa: PLC0415 - loaded when first needed
+        from app.help.page import KeyPage  # noqa: PLC0415 - loaded when first needed
+
+        if self.key_page is None:
+            self.key_page = KeyPage((), self._window.theme, self._window)
+        self.key_page.sections = all_sections(self._window)
+        self.key_page.set_theme(self._window.theme)
+        self.key_page.show()
+        self.key_page.activateWindow()
+        self.key_page.search.setFocus()
 
     def _show_cautions(self) -> None:
         self._tell(self.tr("Cautions"), "\n\n".join(map(self.tr, map(str, CAUTIONS))))
@@ -195,50 +212,6 @@ class Menus(QObject):
         box.setInformativeText(text)
         box.open()
 
-
-KEYS = (
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "/ or Ctrl+K \u2013 type what to add: ECC83, 10R, relay; or a wire: T1.a V1.4; or a strap: V1.4-5",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "Drag from pin to pin \u2013 a wire; on one socket \u2013 a strap",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "Drag a part \u2013 move it; with Alt off the grid",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "Drag on the paper \u2013 select; with Shift add to the selection",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "Tab, Shift+Tab \u2013 walk the parts; arrows \u2013 move; R \u2013 turn; Del \u2013 delete",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "P \u2013 into the pins of a part; arrows or a pin's name \u2013 choose one; Enter \u2013 begin a wire, and"
-        " lay it",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "W \u2013 walk the wires of a part or pin; Ctrl+arrows \u2013 to the nearest part on that side",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "Enter \u2013 properties of the selected part",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "Ctrl+wheel, Ctrl++, Ctrl+- \u2013 zoom; F \u2013 fit; middle button or Space \u2013 pan",
-    ),
-    QT_TRANSLATE_NOOP(
-        "Menus",
-        "Escape \u2013 give up what is being dragged",
-    ),
-)
 
 CAUTIONS = (
     QT_TRANSLATE_NOOP(
