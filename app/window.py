@@ -99,6 +99,8 @@ class MainWindow(QMainWindow):
             self._side = made
             made.restore(self.settings.bytes_of("panes"))
             made.parts_list.add_requested.connect(self._on_add_requested)
+            made.parts_list.picked.connect(self.view.placing.take)
+            made.parts_list.put_back.connect(self.view.placing.end)
             made.tables.part_wanted.connect(self._on_add_requested)
             made.tables.wire_wanted.connect(self._on_wire_wanted)
         return self._side

@@ -27,14 +27,21 @@ class Drop:
     def begin(self, data: QMimeData) -> bool:
         """Take up what is dragged in; False for anything that is no part."""
         self.end()
+        found = None
         if data.hasFormat(operations.MIME):
-            self._template = operations.template_from(bytes(data.data(operations.MIME).data()))
-        if self._template is None:
+            found = operations.template_from(bytes(data.data(operations.MIME).data()))
+        if found is None:
             return False
-        part = operations.part_from(self._template, "•", (0.0, 0.0))
+        self.take(found)
+        return True
+
+    def take(self, template: Template) -> None:
+        """Hang a part on the pointer."""
+        self.end()
+        self._template = template
+        part = operations.part_from(template, "•", (0.0, 0.0))
         self._preview = DropPreview(part, self._scene.document.catalogue, self._scene.theme)
         self._scene.addItem(self._preview)
-        return True
 
     def move(self, at: Point) -> None:
         """Show the part at a place."""

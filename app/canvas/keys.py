@@ -25,6 +25,8 @@ _SHIFT = Qt.KeyboardModifier.ShiftModifier
 
 def press(view: SheetView, event: QKeyEvent) -> bool:
     """Carry out a key; False for a key that means nothing here."""
+    if event.key() == _K.Key_Escape and view.placing.end():
+        return True
     if view.walk.press(event):
         return True
     key, modifiers = event.key(), event.modifiers()

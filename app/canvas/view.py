@@ -34,6 +34,7 @@ from app.canvas.gestures import (
     WireGesture,
 )
 from app.canvas.overlays import AddField
+from app.canvas.placing import Placing
 from app.canvas.preview import HoverRing
 from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
@@ -70,6 +71,7 @@ class SheetView(ZoomView):
         self._hover = HoverRing(scene)
         self._drop = Drop(scene)
         self.walk = Walk(self)
+        self.placing = Placing(self, self._drop)
         self.is_space_held = False
         self.is_seen = False
         # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
@@ -125,6 +127,7 @@ class SheetView(ZoomView):
         if gesture is not None:
             gesture.cancel()
         self.walk.cancel_wire()
+        self.placing.end()
 
     @property
     def is_busy(self) -> bool:
@@ -170,6 +173,8 @@ class SheetView(ZoomView):
         self._hover.remove()
         pointer = self._pointer(event)
         button = event.button()
+        if self.placing.press(button, pointer):
+            return
         if button == Qt.MouseButton.MiddleButton or (
             button == Qt.MouseButton.LeftButton and self.is_space_held
         ):
@@ -186,6 +191,8 @@ class SheetView(ZoomView):
         pointer = self._pointer(event)
         if self._gesture is not None:
             self._gesture.move(pointer)
+            return
+        if self.placing.move(pointer):
             return
         terminal = None if self.is_space_held else self.terminal_under(pointer)
         self._hover.show_at(None if terminal is None else self.sheet_scene.layout_.terminal_point(terminal))
@@ -215,6 +222,7 @@ class SheetView(ZoomView):
     def leaveEvent(self, event: QEvent) -> None:
         """Hide the hint at the pointer."""
         self._hover.remove()
+        self.placing.hide()
         super().leaveEvent(event)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
@@ -260,10 +268,10 @@ class SheetView(ZoomView):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Show the part that would be dropped."""
+        self.cancel_gesture()
         if not self._drop.begin(event.mimeData()):
             event.ignore()
             return
-        self.cancel_gesture()
         self.dragMoveEvent(event)
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:

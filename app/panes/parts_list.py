@@ -116,9 +116,10 @@ class StockFilter(QSortFilterProxyModel):
 
 @guarded
 class StockView(QTreeView):
-    """The tree. ``taken`` comes for a double click or Return on an offer."""
+    """The tree. ``taken`` comes for Return on an offer, ``left`` for Escape."""
 
     taken = Signal(QModelIndex)
+    left = Signal()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Return takes an offer and opens or closes a shelf."""
@@ -127,6 +128,8 @@ class StockView(QTreeView):
             self.taken.emit(index)
             event.accept()
             return
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
         super().keyPressEvent(event)
 
     def startDrag(self, supported_actions: Qt.DropAction) -> None:
@@ -143,9 +146,15 @@ class StockView(QTreeView):
 
 
 class PartsList(QWidget):
-    """A filter line above the list. ``add_requested`` carries a part of the file without id and at."""
+    """A filter line above the list. ``add_requested`` carries a part of the file without id and at.
+
+    ``picked`` carries one that was clicked, to be placed by a second click on the sheet; ``put_back`` comes when it
+    is not wanted after all.
+    """
 
     add_requested = Signal(dict)
+    picked = Signal(dict)
+    put_back = Signal()
 
     def __init__(self, catalogue: Catalogue, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -166,7 +175,9 @@ class PartsList(QWidget):
         self.filter.textChanged.connect(self._on_filter)
         self.filter.returnPressed.connect(self._take_first)
         self.view.taken.connect(self._on_taken)
+        self.view.clicked.connect(self._on_clicked)
         self.view.doubleClicked.connect(self._on_taken)
+        self.view.left.connect(self.put_back)
         self.set_catalogue(catalogue)
         self.set_theme(theme)
 
@@ -232,6 +243,11 @@ class PartsList(QWidget):
             if self.filter.text().strip() and self.proxy.rowCount(shelf):
                 self._on_taken(self.proxy.index(0, 0, shelf))
                 return
+
+    def _on_clicked(self, index: QModelIndex) -> None:
+        text = index.data(_OFFER_ROLE)
+        if text:
+            self.picked.emit(json.loads(str(text)))
 
     def _on_taken(self, index: QModelIndex) -> None:
         text = index.data(_OFFER_ROLE)
