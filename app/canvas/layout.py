@@ -6,6 +6,7 @@ looks as it did on the screen. Where something changes, only what looked at that
 
 from __future__ import annotations
 
+import math
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
@@ -20,10 +21,11 @@ from app.canvas.settling import settle
 from app.theme import Theme
 from core.catalogue import Catalogue
 from core.edits import Change
-from core.sheet import Sheet, Wire, split_terminal
+from core.sheet import AnyPart, Sheet, Wire, split_terminal
 
 __all__ = ["Layout", "Place", "place_of"]
 
+_BESIDE = 100.0  # within so much the joints of a twisted pair lie side by side
 _FEW = 80  # up to so many wires a move shows at once how all others make room
 
 
@@ -58,6 +60,7 @@ class Layout:
         self._wires_on: defaultdict[str, set[str]] = defaultdict(set)
         self._leaders: dict[str, str] = {}
         self._seconds: dict[str, str] = {}
+        self._apart_pairs: set[str] = set()
         self._preview: _Preview | None = None
         for part in sheet.parts:
             self._put(place_of(part, catalogue, theme))
@@ -112,12 +115,16 @@ class Layout:
         touched = set(change.parts)
         if change.sheet:
             touched |= {part.id for part in sheet.parts if part.kind == "tube"}
-        stale = self._follow_wires(old, change.wires)
-        for part_id in sorted(touched):
-            part = sheet.part_by_id.get(part_id)
-            if self._replace(part_id, None if part is None else place_of(part, catalogue, self._theme)):
-                stale |= self.wires_on((part_id,))
-        return self._settle(stale & self.ranks.keys())
+        moved = {
+            part_id
+            for part_id in sorted(touched)
+            if self._replace(part_id, self._place_of(sheet.part_by_id.get(part_id)))
+        }
+        stale = self._follow_wires(old, change.wires) | self._pair_again(moved)
+        return self._settle((stale | self.wires_on(moved)) & self.ranks.keys())
+
+    def _place_of(self, part: AnyPart | None) -> Place | None:
+        return None if part is None else place_of(part, self._catalogue, self._theme)
 
     def _is_reordered(self, old: Sheet) -> bool:
         """Whether wires that stay have changed places in the sheet, and so are laid in another order."""
@@ -141,6 +148,18 @@ class Layout:
             self._lift(wire_id)
         self._index_wires()
         return stale | self._with_partners(elsewhere)
+
+    def _pair_again(self, moved: set[str]) -> set[str]:
+        """See after a move which wires still run side by side; answers those that found or lost their partner."""
+        if not self._apart_pairs & self.wires_on(moved):
+            return set()
+        before = set(self._seconds.items())
+        self._index_wires()
+        changed = {one for pair in before ^ set(self._seconds.items()) for one in pair}
+        self._remember(changed)
+        for wire_id in changed:
+            self._lift(wire_id)
+        return changed
 
     def _lift(self, wire_id: str) -> None:
         self.disturbed += self.board.boxes(wire_id)
@@ -185,7 +204,7 @@ class Layout:
             self._replace(part_id, preview.places[part_id].shifted(dx, dy))
         attached = self.wires_on(moved)
         if len(self.ranks) <= _FEW:
-            return self._settle(attached)
+            return self._settle(attached | self._pair_again(set(moved)))
         # a large sheet settles when the parts are let go; until then only their own wires follow
         return self._lay_moved(self._with_partners(attached))
 
@@ -211,6 +230,7 @@ class Layout:
         self.disturbed = []
         for part_id, place in preview.places.items():
             self._replace(part_id, place)
+        self._pair_again(preview.moved)
         for wire_id, kept in preview.kept.items():
             self.disturbed += self.board.boxes(wire_id)
             self.board.keep_shifted(wire_id, kept, 0.0, 0.0)
@@ -278,8 +298,7 @@ class Layout:
         if len(group) == 1:
             return
         second = self._sheet.wire_by_id[group[1]]
-        same_way = split_terminal(second.start)[0] == split_terminal(wire.start)[0]
-        first, last = (second.start, second.end) if same_way else (second.end, second.start)
+        first, last = self._ends_beside(wire, second)
         self.board.lay_pair(
             second.id,
             leader,
@@ -287,6 +306,31 @@ class Layout:
             self.port(last, towards=self.terminal_point(first)),
         )
         self._note_follower(second.id)
+
+    def _ends_beside(self, wire: Wire, second: Wire) -> tuple[str, str]:
+        """The ends of the second wire of a pair: that beside the first one's start, and the other."""
+        parts, others = _part_ids(wire), _part_ids(second)
+        if parts[0] == others[0] or parts[1] == others[1]:
+            return second.start, second.end
+        if parts[0] == others[1] or parts[1] == others[0]:
+            return second.end, second.start
+        straight = self._apart(wire.start, second.start) + self._apart(wire.end, second.end)
+        crossed = self._apart(wire.start, second.end) + self._apart(wire.end, second.start)
+        return (second.start, second.end) if straight <= crossed else (second.end, second.start)
+
+    def _run_together(self, wire: Wire, second: Wire) -> bool:
+        """Whether two wires that share a twist are drawn twisted: their ends lie on the same parts, or side by side."""
+        if len(_sockets(wire)) == 1 or len(_sockets(second)) == 1:
+            return False
+        first, last = self._ends_beside(wire, second)
+        return all(
+            split_terminal(one)[0] == split_terminal(other)[0] or self._apart(one, other) <= _BESIDE
+            for one, other in ((wire.start, first), (wire.end, last))
+        )
+
+    def _apart(self, terminal: str, other: str) -> float:
+        (ax, ay), (bx, by) = self.port(terminal).point, self.port(other).point
+        return math.dist((ax, ay), (bx, by))
 
     def _note_follower(self, wire_id: str) -> None:
         if wire_id in self._leaders and wire_id in self.board.trunks:
@@ -336,7 +380,13 @@ class Layout:
             for terminal in (wire.start, wire.end):
                 self._wires_on[split_terminal(terminal)[0]].add(wire.id)
                 self.ends[terminal] = self.ends.get(terminal, 0) + 1
-        self._seconds = dict(_pairs(self._sheet))
+        twisted = list(_twisted(self._sheet))
+        self._seconds = {
+            first.id: second.id for first, second in twisted if self._run_together(first, second)
+        }
+        self._apart_pairs = {
+            wire.id for pair in twisted if _sockets(pair[0]) != _sockets(pair[1]) for wire in pair
+        }
         self._leaders = {second: leader for leader, second in self._seconds.items()}
         leaders = [wire for wire in self._sheet.wires if wire.id not in self._leaders]
         ordered = sorted(leaders, key=lambda wire: len(_sockets(wire)))
@@ -370,8 +420,12 @@ def _way_to(dx: float, dy: float) -> Point:
     return (0.0, 1.0) if dy > 0 else (0.0, -1.0)
 
 
+def _part_ids(wire: Wire) -> tuple[str, str]:
+    return split_terminal(wire.start)[0], split_terminal(wire.end)[0]
+
+
 def _sockets(wire: Wire) -> frozenset[str]:
-    return frozenset((split_terminal(wire.start)[0], split_terminal(wire.end)[0]))
+    return frozenset(_part_ids(wire))
 
 
 def _course(wire: Wire | None) -> tuple[object, ...] | None:
@@ -379,12 +433,12 @@ def _course(wire: Wire | None) -> tuple[object, ...] | None:
     return None if wire is None else (wire.start, wire.end, wire.twist, wire.via)
 
 
-def _pairs(sheet: Sheet) -> Iterator[tuple[str, str]]:
-    """The first and the second wire of each twisted pair between the same two parts."""
+def _twisted(sheet: Sheet) -> Iterator[tuple[Wire, Wire]]:
+    """Wires that share a twist, two by two, in the order of the sheet."""
     twisted: defaultdict[str, list[Wire]] = defaultdict(list)
     for wire in sheet.wires:
         if wire.twist:
             twisted[wire.twist].append(wire)
     for group in twisted.values():
-        if len(group) == 2 and _sockets(group[0]) == _sockets(group[1]) and len(_sockets(group[0])) == 2:
-            yield group[0].id, group[1].id
+        if len(group) == 2:
+            yield group[0], group[1]

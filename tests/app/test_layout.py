@@ -22,6 +22,7 @@ from core.edits import (
     set_wire,
     turn_parts,
 )
+from core.edits.splicing import split_wire
 from core.errors import EditError
 from core.samples import sample_bytes, sample_names
 from core.sheet import Resistor, Sheet, Tube
@@ -55,6 +56,7 @@ def paired_sheet() -> Sheet:
     return in_turn(
         *(set_wire(each.id, twist=each.id.split("p")[0]) for each in sheet.wires),
         add_wire("V0.9", "V0.4"),
+        split_wire("w0p4", (100.0, -40.0), 0.5, 0, (100.0, -20.0)),
     )(sheet)
 
 
@@ -65,6 +67,7 @@ steps = st.one_of(
         st.integers(-12, 12),
         st.integers(-12, 12),
     ),
+    st.builds(lambda x, y: move_parts(("J2",), 20.0 * x, 20.0 * y), st.integers(-8, 8), st.integers(-8, 8)),
     st.builds(lambda part: turn_parts((part,), 90), st.sampled_from(["V0", "V3"])),
     st.builds(lambda one: remove((one,)), st.sampled_from(["V5", "w0p4", "w3p5"])),
     st.builds(
@@ -104,9 +107,9 @@ def test_a_layout_that_followed_edits_is_that_of_the_sheet_opened_afresh(edits):
 def test_a_move_on_trial_looks_as_it_will_and_leaves_no_trace(x, y):
     sheet = paired_sheet()
     layout = Layout(sheet, CATALOGUE, LIGHT)
-    layout.preview(("V0", "V1"), 20.0, 40.0)
-    layout.preview(("V0", "V1"), 20.0 * x, 20.0 * y)
-    moved = move_parts(("V0", "V1"), 20.0 * x, 20.0 * y)(sheet)
+    layout.preview(("V0", "V1", "J1"), 20.0, 240.0)
+    layout.preview(("V0", "V1", "J1"), 20.0 * x, 20.0 * y)
+    moved = move_parts(("V0", "V1", "J1"), 20.0 * x, 20.0 * y)(sheet)
     assert lies(layout) == lies(Layout(moved, CATALOGUE, LIGHT))
     layout.end_preview()
     assert lies(layout) == lies(Layout(sheet, CATALOGUE, LIGHT))
