@@ -6,9 +6,7 @@ looks as it did on the screen. Where something changes, only what looked at that
 
 from __future__ import annotations
 
-import math
-from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from app.canvas import symbols
@@ -18,6 +16,7 @@ from app.canvas.pairs import Sides, sides_of
 from app.canvas.places import Place, place_of
 from app.canvas.routing import CLEAR, Point, Port, Rect
 from app.canvas.settling import settle
+from app.canvas.wire_order import WireOrder, part_ids
 from app.theme import Theme
 from core.catalogue import Catalogue
 from core.edits import Change
@@ -25,7 +24,6 @@ from core.sheet import AnyPart, Sheet, Wire, split_terminal
 
 __all__ = ["Layout", "Place", "place_of"]
 
-_BESIDE = 100.0  # within so much the joints of a twisted pair lie side by side
 _FEW = 80  # up to so many wires a move shows at once how all others make room
 
 
@@ -36,36 +34,45 @@ class _Preview:
     places: dict[str, Place]
     moved: set[str]
     shift: Point = (0.0, 0.0)
+    via: dict[str, tuple[Point, ...]] = field(default_factory=dict)
     kept: dict[str, Kept] = field(default_factory=dict)
 
 
 class Layout:
     """Places of parts by id and routes of wires by id (in ``board``).
 
-    ``ends`` counts the wires on each terminal; ``followers`` names the leading wire of each second wire of a
-    twisted pair; ``ranks`` says in which place each wire is laid; ``disturbed`` are the places that the last
-    update left or took.
+    ``order`` says in which order wires are laid; ``followers`` names the leading wire of each second wire of a pair
+    that is drawn twisted; ``disturbed`` are the places that the last update left or took.
     """
 
     def __init__(self, sheet: Sheet, catalogue: Catalogue, theme: Theme) -> None:
         self.board = Board()
         self.places: dict[str, Place] = {}
-        self.ends: dict[str, int] = {}
         self.followers: dict[str, str] = {}
-        self.ranks: dict[str, int] = {}
         self.disturbed: list[Rect] = []
         self._theme = theme
         self._catalogue = catalogue
         self._sheet = sheet
-        self._wires_on: defaultdict[str, set[str]] = defaultdict(set)
-        self._leaders: dict[str, str] = {}
-        self._seconds: dict[str, str] = {}
-        self._apart_pairs: set[str] = set()
         self._preview: _Preview | None = None
         for part in sheet.parts:
             self._put(place_of(part, catalogue, theme))
-        self._index_wires()
+        self.order = self._ordered()
         self._lay(wire.id for wire in sheet.wires)
+
+    @property
+    def ranks(self) -> dict[str, int]:
+        """In which place each wire is laid."""
+        return self.order.ranks
+
+    @property
+    def ends(self) -> dict[str, int]:
+        """How many wires end on each terminal."""
+        return self.order.ends
+
+    def _ordered(self) -> WireOrder:
+        order = WireOrder(self._sheet, lambda terminal: self.port(terminal).point)
+        self.board.ranks = order.ranks
+        return order
 
     def terminal_point(self, terminal: str) -> Point | None:
         """The place of ``V1.4`` on the sheet; None if there is no such terminal."""
@@ -99,7 +106,7 @@ class Layout:
 
     def wires_on(self, part_ids: Iterable[str]) -> set[str]:
         """Wires that end on any of these parts."""
-        return {wire_id for part_id in part_ids for wire_id in self._wires_on.get(part_id, ())}
+        return self.order.wires_on(part_ids)
 
     def is_free(self, rect: Rect) -> bool:
         """Whether no part lies in a rectangle."""
@@ -143,19 +150,19 @@ class Layout:
             elsewhere = old.wire_by_id.keys() | self._sheet.wire_by_id.keys()
         if not elsewhere:
             return elsewhere
-        stale = self._with_partners(elsewhere)
+        stale = self.order.with_partners(elsewhere)
         for wire_id in elsewhere:
             self._lift(wire_id)
-        self._index_wires()
-        return stale | self._with_partners(elsewhere)
+        self.order = self._ordered()
+        return stale | self.order.with_partners(elsewhere)
 
     def _pair_again(self, moved: set[str]) -> set[str]:
         """See after a move which wires still run side by side; answers those that found or lost their partner."""
-        if not self._apart_pairs & self.wires_on(moved):
+        if not self.order.movable_pairs & self.wires_on(moved):
             return set()
-        before = set(self._seconds.items())
-        self._index_wires()
-        changed = {one for pair in before ^ set(self._seconds.items()) for one in pair}
+        before = set(self.order.seconds.items())
+        self.order = self._ordered()
+        changed = {one for pair in before ^ set(self.order.seconds.items()) for one in pair}
         self._remember(changed)
         for wire_id in changed:
             self._lift(wire_id)
@@ -206,16 +213,27 @@ class Layout:
         if len(self.ranks) <= _FEW:
             return self._settle(attached | self._pair_again(set(moved)))
         # a large sheet settles when the parts are let go; until then only their own wires follow
-        return self._lay_moved(self._with_partners(attached))
+        return self._lay_moved(self.order.with_partners(attached))
+
+    def preview_bends(self, wire_id: str, via: tuple[Point, ...]) -> set[str]:
+        """Show a wire through other corners; answers the wires that lie elsewhere than before."""
+        if self._preview is None:
+            self._preview = _Preview({}, set())
+        self._preview.via = {wire_id: via}
+        self.disturbed = []
+        if len(self.ranks) <= _FEW:
+            return self._settle((wire_id,))
+        self._lay_group(self.order.leader_of(wire_id))
+        return self.order.with_partners((wire_id,))
 
     def _lay_moved(self, wire_ids: set[str]) -> set[str]:
         """Lay the wires of parts that are being moved; one whose both ends move only moves along."""
         preview = self._preview
         assert preview is not None
-        for leader in sorted(set(map(self._leader_of, wire_ids)), key=self.ranks.__getitem__):
-            group = self._group(leader)
+        for leader in sorted(set(map(self.order.leader_of, wire_ids)), key=self.ranks.__getitem__):
+            group = self.order.group(leader)
             self._remember(group)
-            if _sockets(self._sheet.wire_by_id[leader]) <= preview.moved:
+            if part_ids(self._sheet.wire_by_id[leader]) <= preview.moved:
                 for wire_id in group:
                     self.board.keep_shifted(wire_id, preview.kept[wire_id], *preview.shift)
             else:
@@ -250,13 +268,13 @@ class Layout:
 
     def _settle(self, wire_ids: Iterable[str]) -> set[str]:
         """Lay wires, and whatever looked at the places that were disturbed; answers what lies elsewhere now."""
-        stale = {self._leader_of(wire_id) for wire_id in wire_ids}
+        stale = {self.order.leader_of(wire_id) for wire_id in wire_ids}
         for rect in self.disturbed:
             stale |= self._looked_at(rect)
         laid: set[str] = set()
 
         def redo(leader: str) -> list[Rect]:
-            group = self._group(leader)
+            group = self.order.group(leader)
             before = [(self.board.routes.get(one), self.board.trunks.get(one)) for one in group]
             boxes = [rect for one in group for rect in self.board.boxes(one)]
             self._lay_group(leader)
@@ -271,24 +289,17 @@ class Layout:
         return laid
 
     def _looked_at(self, rect: Rect) -> set[str]:
-        return {self._leader_of(wire_id) for wire_id in self.board.zones.near(rect)}
+        return {self.order.leader_of(wire_id) for wire_id in self.board.zones.near(rect)}
 
     def _lay(self, wire_ids: Iterable[str]) -> None:
         """Lay wires that are not on the board yet."""
-        leaders = {self._leader_of(wire_id) for wire_id in wire_ids}
+        leaders = {self.order.leader_of(wire_id) for wire_id in wire_ids}
         for leader in sorted(leaders, key=self.ranks.__getitem__):
             self._lay_group(leader)
 
-    def _group(self, leader: str) -> tuple[str, ...]:
-        second = self._seconds.get(leader)
-        return (leader,) if second is None else (leader, second)
-
-    def _leader_of(self, wire_id: str) -> str:
-        return self._leaders.get(wire_id, wire_id)
-
     def _lay_group(self, leader: str) -> None:
         """Lay a wire, and the second one of its pair along it."""
-        group = self._group(leader)
+        group = self.order.group(leader)
         self._remember(group)
         for wire_id in group:
             self.board.lift(wire_id)
@@ -298,7 +309,7 @@ class Layout:
         if len(group) == 1:
             return
         second = self._sheet.wire_by_id[group[1]]
-        first, last = self._ends_beside(wire, second)
+        first, last = self.order.ends_beside(wire, second)
         self.board.lay_pair(
             second.id,
             leader,
@@ -307,38 +318,13 @@ class Layout:
         )
         self._note_follower(second.id)
 
-    def _ends_beside(self, wire: Wire, second: Wire) -> tuple[str, str]:
-        """The ends of the second wire of a pair: that beside the first one's start, and the other."""
-        parts, others = _part_ids(wire), _part_ids(second)
-        if parts[0] == others[0] or parts[1] == others[1]:
-            return second.start, second.end
-        if parts[0] == others[1] or parts[1] == others[0]:
-            return second.end, second.start
-        straight = self._apart(wire.start, second.start) + self._apart(wire.end, second.end)
-        crossed = self._apart(wire.start, second.end) + self._apart(wire.end, second.start)
-        return (second.start, second.end) if straight <= crossed else (second.end, second.start)
-
-    def _run_together(self, wire: Wire, second: Wire) -> bool:
-        """Whether two wires that share a twist are drawn twisted: their ends lie on the same parts, or side by side."""
-        if len(_sockets(wire)) == 1 or len(_sockets(second)) == 1:
-            return False
-        first, last = self._ends_beside(wire, second)
-        return all(
-            split_terminal(one)[0] == split_terminal(other)[0] or self._apart(one, other) <= _BESIDE
-            for one, other in ((wire.start, first), (wire.end, last))
-        )
-
-    def _apart(self, terminal: str, other: str) -> float:
-        (ax, ay), (bx, by) = self.port(terminal).point, self.port(other).point
-        return math.dist((ax, ay), (bx, by))
-
     def _note_follower(self, wire_id: str) -> None:
-        if wire_id in self._leaders and wire_id in self.board.trunks:
-            self.followers[wire_id] = self._leaders[wire_id]
+        if wire_id in self.order.leaders and wire_id in self.board.trunks:
+            self.followers[wire_id] = self.order.leaders[wire_id]
 
     def _lay_alone(self, wire: Wire) -> None:
         via = self._via(wire)
-        clear = STRAP_CLEAR if len(_sockets(wire)) == 1 else CLEAR
+        clear = STRAP_CLEAR if len(part_ids(wire)) == 1 else CLEAR
         start, end = (
             self.port(wire.start, clear, via[0] if via else self.terminal_point(wire.end)),
             self.port(wire.end, clear, via[-1] if via else self.terminal_point(wire.start)),
@@ -348,7 +334,9 @@ class Layout:
     def _via(self, wire: Wire) -> tuple[Point, ...]:
         """The corners that are set for a wire; they go along while both its ends are being moved."""
         preview = self._preview
-        if not wire.via or preview is None or not _sockets(wire) <= preview.moved:
+        if preview is not None and wire.id in preview.via:
+            return preview.via[wire.id]
+        if not wire.via or preview is None or not part_ids(wire) <= preview.moved:
             return wire.via
         dx, dy = preview.shift
         return tuple((x + dx, y + dy) for x, y in wire.via)
@@ -364,36 +352,6 @@ class Layout:
                 first, last = sides_of(self.board.routes[follower], trunk)
                 found[wire_id] = (first, last) if follower == wire_id else (-first, -last)
         return found
-
-    def _with_partners(self, wire_ids: Iterable[str]) -> set[str]:
-        return {one for wire_id in wire_ids for one in self._group(self._leader_of(wire_id))}
-
-    def _index_wires(self) -> None:
-        """Note what is on each terminal, which wires are pairs, and in which order they are laid.
-
-        Straps come first, as they have the least choice, then the order of the sheet; the two wires of a pair go
-        together. A twist of three or more wires is drawn untwisted.
-        """
-        self._wires_on.clear()
-        self.ends = {}
-        for wire in self._sheet.wires:
-            for terminal in (wire.start, wire.end):
-                self._wires_on[split_terminal(terminal)[0]].add(wire.id)
-                self.ends[terminal] = self.ends.get(terminal, 0) + 1
-        twisted = list(_twisted(self._sheet))
-        self._seconds = {
-            first.id: second.id for first, second in twisted if self._run_together(first, second)
-        }
-        self._apart_pairs = {
-            wire.id for pair in twisted if _sockets(pair[0]) != _sockets(pair[1]) for wire in pair
-        }
-        self._leaders = {second: leader for leader, second in self._seconds.items()}
-        leaders = [wire for wire in self._sheet.wires if wire.id not in self._leaders]
-        ordered = sorted(leaders, key=lambda wire: len(_sockets(wire)))
-        self.ranks = {
-            one: rank for rank, one in enumerate(one for wire in ordered for one in self._group(wire.id))
-        }
-        self.board.ranks = self.ranks
 
     def bounds(self) -> Rect | None:
         """The rectangle around all parts, labels and wires; None for an empty sheet."""
@@ -420,25 +378,6 @@ def _way_to(dx: float, dy: float) -> Point:
     return (0.0, 1.0) if dy > 0 else (0.0, -1.0)
 
 
-def _part_ids(wire: Wire) -> tuple[str, str]:
-    return split_terminal(wire.start)[0], split_terminal(wire.end)[0]
-
-
-def _sockets(wire: Wire) -> frozenset[str]:
-    return frozenset(_part_ids(wire))
-
-
 def _course(wire: Wire | None) -> tuple[object, ...] | None:
     """What decides where a wire lies."""
     return None if wire is None else (wire.start, wire.end, wire.twist, wire.via)
-
-
-def _twisted(sheet: Sheet) -> Iterator[tuple[Wire, Wire]]:
-    """Wires that share a twist, two by two, in the order of the sheet."""
-    twisted: defaultdict[str, list[Wire]] = defaultdict(list)
-    for wire in sheet.wires:
-        if wire.twist:
-            twisted[wire.twist].append(wire)
-    for group in twisted.values():
-        if len(group) == 2:
-            yield group[0], group[1]
