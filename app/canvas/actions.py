@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from app.actions import Entry
 from app.canvas.walk_actions import walk_entries
+from app.canvas.wire_actions import wire_entries
 
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
@@ -15,7 +16,7 @@ if TYPE_CHECKING:
 
 def drawing_entries(view: SheetView) -> dict[str, Entry]:
     """Every entry of the drawing by its name."""
-    return {**_edit_entries(view), **_view_entries(view), **walk_entries(view)}
+    return {**_edit_entries(view), **_view_entries(view), **walk_entries(view), **wire_entries(view)}
 
 
 def _edit_entries(view: SheetView) -> dict[str, Entry]:

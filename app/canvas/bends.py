@@ -121,17 +121,39 @@ def _way_to(bones: Sequence[Point], point: Point) -> float | None:
     return None
 
 
-def nearest_on(line: Sequence[Point], to: Point) -> tuple[Point, float]:
-    """The point of a line nearest to another, and which share of the line lies before it."""
-    best, least, share = line[0], math.inf, 0.0
+class Spot(NamedTuple):
+    """A point on a line: where, which share of the line lies before it, and whether the line is level there."""
+
+    point: Point
+    share: float
+    is_level: bool
+
+
+def spot_on(line: Sequence[Point], to: Point, step: float) -> Spot:
+    """The point of a line nearest to another, on a multiple of ``step`` along its piece where that lies inside it."""
+    best, least, share, level = line[0], math.inf, 0.0, True
     whole = sum(math.dist(a, b) for a, b in pairwise(line)) or 1.0
     gone = 0.0
     for a, b in pairwise(line):
+        is_level = Piece(0, a, b).is_level
         found = _nearest(a, b, to)
         if math.dist(found, to) < least:
-            best, least, share = found, math.dist(found, to), (gone + math.dist(a, found)) / whole
+            best, least = _snapped(a, b, found, is_level, step), math.dist(found, to)
+            share, level = (gone + math.dist(a, best)) / whole, is_level
         gone += math.dist(a, b)
-    return best, share
+    return Spot(best, share, level)
+
+
+def _snapped(a: Point, b: Point, point: Point, is_level: bool, step: float) -> Point:
+    x, y = point
+    on_grid = (round(x / step) * step, y) if is_level else (x, round(y / step) * step)
+    return on_grid if _is_between(a, on_grid, b) else point
+
+
+def middle_of(line: Sequence[Point]) -> Point:
+    """The middle of the longest piece of a line."""
+    a, b = max(pairwise(line), key=lambda ends: math.dist(*ends))
+    return (a[0] + b[0]) / 2, (a[1] + b[1]) / 2
 
 
 def _nearest(a: Point, b: Point, to: Point) -> Point:

@@ -9,7 +9,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
-from itertools import pairwise
 from typing import NamedTuple
 
 from app.canvas.cells import Cells, touching
@@ -23,6 +22,7 @@ from app.canvas.routing import (
     Route,
     Surroundings,
     Track,
+    across,
     crosses,
     grown,
     length_of,
@@ -30,6 +30,7 @@ from app.canvas.routing import (
     route,
     simplified,
     tracks_of,
+    turns_back,
 )
 
 STRAP_CLEAR = 4.0  # a strap on one socket stays inside the first lane of the wires
@@ -102,13 +103,21 @@ class Board:
         """Find a route for a wire through corners that are set, and keep it; its own old route is no obstacle."""
         self.lift(wire_id)
         self._looked.clear()
-        rank = self._rank(wire_id)
-        corners = [Port(x, y, 0.0, 1.0, 0.0, free=True) for x, y in via]
-        line: list[Point] = []
-        for first, last in pairwise((start, *corners, end)):
-            line += self.find(first, last, clear, before=rank, ends=(start.point, end.point))
+        rank, ends = self._rank(wire_id), (start.point, end.point)
+        stops = [start, *(Port(x, y, 0.0, 1.0, 0.0, free=True) for x, y in via), end]
+
+        def leg(number: int) -> Route:
+            return self.find(stops[number], stops[number + 1], clear, before=rank, ends=ends)
+
+        legs = [leg(number) for number in range(len(stops) - 1)]
+        for number in range(1, len(stops) - 1):
+            if turns_back(legs[number - 1], legs[number]):
+                # go through the corner across, so that it is not the tip of a way there and back
+                stops[number] = across(stops[number], legs[number])
+                again = number if number == len(legs) - 1 > 1 else number - 1
+                legs[again] = leg(again)
         self._note_zone(wire_id)
-        return self.keep(wire_id, simplified(line))
+        return self.keep(wire_id, simplified(point for line in legs for point in line))
 
     def lay_pair(self, wire_id: str, partner_id: str, start: Port, end: Port) -> Route:
         """Lay a wire along its partner's route, which runs between the same parts, as a twisted pair."""

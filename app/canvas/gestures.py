@@ -12,9 +12,12 @@ from PySide6.QtCore import QPoint, QRectF, Qt
 from PySide6.QtGui import QKeyEvent
 
 from app.canvas import operations
+from app.canvas.bends import spot_on
 from app.canvas.preview import BandPreview, GhostPreview, WirePreview
 from app.canvas.routing import CLEAR, Point, Port, length_of
-from app.canvas.wiring import METRES_PER_UNIT, lay_wire
+from app.canvas.wire_editing import STEP
+from app.canvas.wiring import METRES_PER_UNIT, lay_wire, tap_wire
+from core.edits.pairs import with_twins
 from core.sheet import split_terminal
 
 if TYPE_CHECKING:
@@ -38,6 +41,11 @@ class Pointer:
     def shift(self) -> bool:
         """Whether Shift is held."""
         return bool(self.modifiers & Qt.KeyboardModifier.ShiftModifier)
+
+    @property
+    def ctrl(self) -> bool:
+        """Whether Ctrl is held."""
+        return bool(self.modifiers & Qt.KeyboardModifier.ControlModifier)
 
     @property
     def alt(self) -> bool:
@@ -99,23 +107,24 @@ class PanGesture(Gesture):
 
 
 class SelectGesture(Gesture):
-    """A press on a part or wire: selects it; Shift adds or takes away."""
+    """A press on a part or wire: selects it, a pair as a whole but with Alt; Shift adds or takes away."""
 
     def __init__(self, view: SheetView, start: Pointer, item_id: str) -> None:
         super().__init__(view, start)
         self.item_id = item_id
+        self._ids = frozenset((item_id,)) if start.alt else with_twins(view.document.sheet, (item_id,))
         self._selected_before = view.selection.ids
         if not start.shift and item_id not in view.selection.ids:
-            view.selection.set((item_id,))
+            view.selection.set(self._ids)
 
     def release(self, _pointer: Pointer) -> None:
         """Without a drag this was a click."""
         if self.is_drag:
             return
         if self.start.shift:
-            self.view.selection.toggle((self.item_id,))
+            self.view.selection.toggle(self._ids)
         else:
-            self.view.selection.set((self.item_id,))
+            self.view.selection.set(self._ids)
 
     def cancel(self) -> None:
         """Select again what was selected."""
@@ -179,6 +188,7 @@ class WireGesture(Gesture):
         super().__init__(view, start)
         self.terminal = terminal
         self.target: str | None = None
+        self.wire_id: str | None = None
         self._preview: WirePreview | None = None
 
     def drag(self, pointer: Pointer) -> None:
@@ -187,9 +197,21 @@ class WireGesture(Gesture):
         self.target = layout.terminal_near(pointer.x, pointer.y, self.view.on_sheet(SNAP))
         if self.target == self.terminal:
             self.target = None
+        self.wire_id = self._wire_under(pointer) if self.target is None else None
         if self._preview is None:
             self._preview = WirePreview(self.view.sheet_scene, self.terminal)
-        self._preview.show_line(self.target, (pointer.x, pointer.y), joint=pointer.shift)
+        at = pointer.x, pointer.y
+        if self.wire_id is not None:
+            at = spot_on(layout.board.routes[self.wire_id], at, 1.0 if pointer.alt else STEP).point
+        self._preview.show_line(self.target, at, joint=pointer.shift or self.wire_id is not None)
+
+    def _wire_under(self, pointer: Pointer) -> str | None:
+        """The wire onto whose middle this one would be joined; none that ends where this one begins, nor on a part."""
+        found = self.view.sheet_scene.wire_at(pointer.x, pointer.y, self.view.on_sheet(2.0))
+        if found is None or self.view.sheet_scene.part_at(pointer.x, pointer.y) is not None:
+            return None
+        wire = self.view.document.sheet.wire_by_id[found]
+        return None if self.terminal in (wire.start, wire.end) else found
 
     def _end_preview(self) -> None:
         if self._preview is not None:
@@ -204,9 +226,15 @@ class WireGesture(Gesture):
             select = self.view.selection.toggle if self.start.shift else self.view.selection.set
             select((part_id,))
         elif self.target is not None:
-            lay_wire(self.view, self.terminal, self.target)
+            self.connect(self.target)
+        elif self.wire_id is not None:
+            tap_wire(self.view, self.terminal, self.wire_id, (pointer.x, pointer.y), pointer.alt)
         elif pointer.shift:
             self._connect_to_joint(pointer)
+
+    def connect(self, target: str) -> None:
+        """Lay the wire."""
+        lay_wire(self.view, self.terminal, target)
 
     def _connect_to_joint(self, pointer: Pointer) -> None:
         layout = self.view.sheet_scene.layout_

@@ -9,6 +9,7 @@ from PySide6.QtGui import QKeyEvent
 
 from app.actions import by_key
 from app.canvas.operations import GRID
+from app.canvas.wire_editing import STEP
 
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
@@ -25,7 +26,7 @@ _SHIFT = Qt.KeyboardModifier.ShiftModifier
 
 def press(view: SheetView, event: QKeyEvent) -> bool:
     """Carry out a key; False for a key that means nothing here."""
-    if event.key() == _K.Key_Escape and view.placing.end():
+    if event.key() == _K.Key_Escape and (view.placing.end() or view.handles.leave()):
         return True
     if view.walk.press(event):
         return True
@@ -58,9 +59,12 @@ def _carry_out(view: SheetView, event: QKeyEvent) -> bool:
 
 def _nudge(view: SheetView, key: int, fine: bool) -> bool:
     """Move what is selected; with nothing selected the arrows scroll."""
+    across, down = _ARROWS[Qt.Key(key)]
+    if view.handles.current is not None:
+        step = 1.0 if fine else STEP
+        return view.wires.move_piece(across * step, down * step)
     if not view.selection.ids & view.document.sheet.part_by_id.keys():
         return False
-    across, down = _ARROWS[Qt.Key(key)]
     step = 1.0 if fine else GRID
     view.editor.nudge(across * step, down * step)
     return True

@@ -14,6 +14,7 @@ from app.canvas.items import DotItem, PartItem, WireItem
 from app.canvas.layout import Layout
 from app.canvas.look import PartLook
 from app.canvas.looks import part_looks
+from app.canvas.routing import Point
 from app.canvas.texts import WireTexts
 from app.document import Document
 from app.proposal import Proposal
@@ -198,6 +199,10 @@ class SheetScene(QGraphicsScene):
         moved = list(part_ids)
         laid = self.layout_.preview(moved, dx, dy)
         self._show_preview(moved, laid)
+
+    def preview_bends(self, wire_id: str, via: tuple[Point, ...]) -> None:
+        """Show a wire through other corners; the sheet stays as it is."""
+        self._show_preview([], self.layout_.preview_bends(wire_id, via))
 
     def end_preview(self, part_ids: Iterable[str]) -> None:
         """Show the sheet as it is again."""

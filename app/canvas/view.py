@@ -33,12 +33,16 @@ from app.canvas.gestures import (
     SelectGesture,
     WireGesture,
 )
+from app.canvas.handles import Handles
+from app.canvas.hint import Hint
 from app.canvas.overlays import AddField
 from app.canvas.placing import Placing
 from app.canvas.preview import HoverRing
 from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
 from app.canvas.walk import Walk
+from app.canvas.wire_editing import WireEditing
+from app.canvas.wire_gestures import BendGesture, PairGesture
 from app.canvas.zoom import ZoomView
 from app.guard import guarded
 from app.selection import Selection
@@ -49,6 +53,7 @@ from core.sheet import split_terminal
 _PICK = 8.0  # screen pixels around a terminal from which a wire is drawn
 _LARGEST_PICK = 9.0  # the same in sheet units, so that small sockets can still be dragged
 _WIRES_FROM = 0.35
+_GRASP = 6.0  # screen pixels around a handle
 
 
 @guarded
@@ -72,11 +77,14 @@ class SheetView(ZoomView):
         self._drop = Drop(scene)
         self.walk = Walk(self)
         self.placing = Placing(self, self._drop)
+        self.handles = Handles(self)
+        self.wires = WireEditing(self)
         self.is_space_held = False
         self.is_seen = False
         # a viewport made here is known to the binding; for Qt's own it would search all kinds of widget
         self.setViewport(QWidget())
         self.add_field: AddField = AddField(self, scene.theme, self.editor.offers, self.editor.why_no_offer)
+        self.hint = Hint(self)
         self._set_up()
         self.document.changed.connect(self._on_changed)
         self.document.replaced.connect(self._on_replaced)
@@ -110,6 +118,7 @@ class SheetView(ZoomView):
         self._hover.remove()
         self.sheet_scene.set_theme(theme)
         self.walk.refresh()
+        self.handles.refresh()
         self.add_field.set_theme(theme)
         self.resetCachedContent()
         self.viewport().update()
@@ -149,7 +158,10 @@ class SheetView(ZoomView):
         """What a left press begins, by what lies under it: terminal, part, wire, paper."""
         terminal = self.terminal_under(pointer)
         if terminal is not None and not self._is_handle(terminal):
-            return WireGesture(self, pointer, terminal)
+            return (PairGesture if pointer.ctrl else WireGesture)(self, pointer, terminal)
+        grip = self.handles.at(pointer.x, pointer.y, self.on_sheet(_GRASP))
+        if grip is not None:
+            return BendGesture(self, pointer, grip)
         part_id = self.sheet_scene.part_at(pointer.x, pointer.y)
         if part_id is not None:
             return MoveGesture(self, pointer, part_id)
@@ -210,8 +222,17 @@ class SheetView(ZoomView):
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Ask for the properties of what lies under the pointer."""
         event.accept()
-        found = self._id_under(self._pointer(event))
-        if event.button() == Qt.MouseButton.LeftButton and found is not None and self._gesture is None:
+        pointer = self._pointer(event)
+        if event.button() != Qt.MouseButton.LeftButton or self._gesture is not None:
+            return
+        if self.handles.at(pointer.x, pointer.y, self.on_sheet(_GRASP)) is not None:
+            self.wires.find_way()
+            return
+        found = self._id_under(pointer)
+        if found in self.document.sheet.wire_by_id and pointer.ctrl:
+            self.selection.set((found,))
+            self.wires.split((pointer.x, pointer.y), pointer.alt)
+        elif found is not None:
             self.selection.set((found,))
             self.edit_requested.emit(found)
 
@@ -321,6 +342,7 @@ class SheetView(ZoomView):
     def _describe(self, _: object = None) -> None:
         """Tell a screen reader what is selected, and at which pin the keyboard is."""
         self.walk.on_selection()
+        self.handles.refresh()
         self.setAccessibleDescription(self.walk.text())
 
     def tooltip_at(self, at: QPoint) -> str:

@@ -7,8 +7,11 @@ from typing import TYPE_CHECKING
 
 from app.canvas import operations, words
 from app.canvas.adding import Offer
-from app.canvas.routing import length_of
-from core.edits import Edit, fresh_id
+from app.canvas.bends import spot_on
+from app.canvas.routing import Point, Port, length_of
+from app.canvas.wire_editing import STEP
+from core.edits import Edit, fresh_id, in_turn, set_wire
+from core.edits.pairs import fresh_twist
 from core.sheet import Sheet
 from core.terminals import has_terminal, terminal_names
 
@@ -97,6 +100,38 @@ def lay_wire(view: SheetView, start: str, end: str) -> None:
     """Wire two terminals with the last used gauge, as long as the route, and select the wire."""
     wire_id = operations.connect(view.document, start, end, view.editor.gauge, _length_m(view, start, end))
     view.selection.set((wire_id,))
+
+
+def lay_pair(view: SheetView, first: tuple[str, str], second: tuple[str, str]) -> None:
+    """Lay two wires as a twisted pair in one step, both as long as the route of the first, and select them."""
+    sheet, gauge = view.document.sheet, view.editor.gauge
+    length_m = _length_m(view, *first)
+    ids = fresh_id(sheet, "w"), fresh_id(sheet, "w", (fresh_id(sheet, "w"),))
+    name = fresh_twist(sheet)
+    edits = [
+        in_turn(operations.wiring(*ends, gauge, length_m, one), set_wire(one, twist=name))
+        for ends, one in zip((first, second), ids, strict=True)
+    ]
+    text = words.tr("Wire a pair from {start} to {end}").format(start=first[0], end=first[1])
+    view.document.apply(text, in_turn(*edits))
+    view.selection.set(ids)
+
+
+def tap_wire(view: SheetView, start: str, wire_id: str, at: Point, fine: bool = False) -> None:
+    """Cut a wire with a joint near a place and wire a terminal to it, in one step; selects the joint."""
+    layout = view.sheet_scene.layout_
+    joints, cutting = view.wires.splitting(wire_id, at, fine)
+    spot = spot_on(layout.board.routes[wire_id], at, 1.0 if fine else STEP).point
+    line = layout.board.find(layout.port(start), Port(*spot, 0.0, -1.0, 0.0, free=True))
+    end = f"{joints[0]}.j"
+
+    def edit(before: Sheet) -> Sheet:
+        after = cutting(before)
+        new = fresh_id(after, "w")
+        return operations.wiring(start, end, view.editor.gauge, length_of(line) * METRES_PER_UNIT, new)(after)
+
+    view.document.apply(words.wire_text(start, end), edit)
+    view.selection.set(joints[:1])
 
 
 def wire_step(view: SheetView, start: str, end: str) -> tuple[str, Edit]:

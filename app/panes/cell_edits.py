@@ -11,6 +11,7 @@ from app.panes.renaming import rename_kept
 from app.selection import Selection
 from core import edits
 from core.edits import Edit
+from core.edits.pairs import set_pair
 from core.errors import EditError
 from core.sheet import REMARK_KINDS, Tube
 from core.units import Dimension, parse
@@ -68,18 +69,18 @@ class CellEdits:
         self._set(owner, translate("tables", "to"), edits.set_wire(owner, end=terminal))
 
     def set_gauge(self, owner: str, text: str) -> None:
-        """Give a wire another size; an empty text makes it an ideal strap."""
-        self._set(owner, translate("tables", "gauge"), edits.set_wire(owner, **parse_gauge(text)))
+        """Give a wire, and its pair, another size; an empty text makes it an ideal strap."""
+        self._set(owner, translate("tables", "gauge"), set_pair(owner, **parse_gauge(text)))
 
     def set_length(self, owner: str, text: str) -> None:
-        """Give a wire another length; an empty text makes it an ideal strap."""
+        """Give a wire, and its pair, another length; an empty text makes it an ideal strap."""
         length = parse(text, Dimension.METRES) if text else None
-        self._set(owner, translate("tables", "length"), edits.set_wire(owner, length_m=length))
+        self._set(owner, translate("tables", "length"), set_pair(owner, length_m=length))
 
     def set_colour(self, owner: str, text: str) -> None:
-        """Give a wire's insulation another colour, or none."""
+        """Give the insulation of a wire, and of its pair, another colour, or none."""
         colour = reading.read_colour(text)
-        self._set(owner, translate("tables", "colour"), edits.set_wire(owner, colour=colour))
+        self._set(owner, translate("tables", "colour"), set_pair(owner, colour=colour))
 
     def set_pair(self, owner: str, text: str) -> None:
         """Put a wire into a twisted pair by its name, or take it out."""

@@ -22,6 +22,7 @@ from app.speech import spoken
 from core import edits
 from core.catalogue import Catalogue
 from core.edits import Edit
+from core.edits.pairs import set_pair
 from core.errors import QuantityError
 from core.fields import label_of
 from core.sheet import REMARK_KINDS, AnyPart, Mains, Sheet, Tube, Wire
@@ -67,6 +68,13 @@ def form_of(sheet: Sheet, catalogue: Catalogue, subject: str) -> Form | None:
         return _part_form(sheet, catalogue, part)
     wire = sheet.wire_by_id.get(subject)
     return _wire_form(wire) if wire is not None else None
+
+
+def pair_form(sheet: Sheet, pair: tuple[str, str]) -> Form:
+    """The form of a twisted pair: that of its first wire, whose gauge, length and colour are those of both."""
+    heading = QCoreApplication.translate("fields", "Pair {first} and {second}")
+    form = _wire_form(sheet.wire_by_id[pair[0]])
+    return Form(form.subject, heading.format(first=pair[0], second=pair[1]), form.kind, form.fields)
 
 
 def _label(name: str) -> str:
@@ -182,11 +190,13 @@ def edit_of(form: Form, field: Field, given: str | bool) -> Edit:
 
 def _wire_edit(wire_id: str, field: Field, value: Any, given: str) -> Edit:
     if field.role == "gauge":
-        return edits.set_wire(wire_id, **parse_gauge(given))
+        return set_pair(wire_id, **parse_gauge(given))
     if field.name == "colour":
-        return edits.set_wire(wire_id, colour=read_colour(given))
+        return set_pair(wire_id, colour=read_colour(given))
     if field.name in ("start", "end"):
         return lambda sheet: edits.set_wire(wire_id, **{field.name: read_terminal(str(value), sheet)})(sheet)
+    if field.name == "length_m":
+        return set_pair(wire_id, length_m=value)
     return edits.set_wire(wire_id, **{field.name: value})
 
 

@@ -13,7 +13,7 @@ from app.panes import offering
 from app.panes.about import AboutPart, plain_label
 from app.panes.controls import scroll_bar_style
 from app.panes.field_rows import FieldRow
-from app.panes.fields import SHEET, Field, Form, edit_of, form_of, undo_text
+from app.panes.fields import SHEET, Field, Form, edit_of, form_of, pair_form, undo_text
 from app.panes.offering import Offering
 from app.panes.renaming import rename_kept
 from app.panes.rows import natural
@@ -22,6 +22,7 @@ from app.speech import told
 from app.theme import Theme
 from core import edits
 from core.edits import Edit
+from core.edits.pairs import pair_in
 from core.errors import HeaterloomError
 
 _COMPLETED = ("tube", "lamp", "thermistor")
@@ -87,9 +88,7 @@ class PropertiesPane(QWidget):
 
     def refresh(self) -> None:
         """Show the sheet's values; rows and what is typed in them stay while the fields are the same."""
-        ids = self._selection.ids
-        subject = next(iter(ids)) if len(ids) == 1 else SHEET
-        form = None if len(ids) > 1 else form_of(self._document.sheet, self._document.catalogue, subject)
+        form = self._form_for(self._selection.ids)
         shape = self._shape_of(form)
         if shape != self._shape:
             self._shape = shape
@@ -101,11 +100,27 @@ class PropertiesPane(QWidget):
                 self.rows[field.name].show_field(field)
         self._on_assessed()
 
+    def _form_for(self, ids: frozenset[str]) -> Form | None:
+        """The form of what is selected, a twisted pair as one; of the sheet where nothing is; None for several."""
+        sheet = self._document.sheet
+        pair = pair_in(sheet, ids)
+        if pair is not None:
+            return pair_form(sheet, pair)
+        subject = next(iter(ids)) if len(ids) == 1 else SHEET
+        return None if len(ids) > 1 else form_of(sheet, self._document.catalogue, subject)
+
     def _shape_of(self, form: Form | None) -> tuple[object, ...]:
         if form is None:
             return ("many", self._selection.ids)
         found = self._document.catalogue.tube(self._text(form, "type")) if form.kind == "tube" else None
-        return ("one", form.subject, form.kind, tuple(field.name for field in form.fields), found)
+        return (
+            "one",
+            len(self._selection.ids),
+            form.subject,
+            form.kind,
+            tuple(field.name for field in form.fields),
+            found,
+        )
 
     @staticmethod
     def _text(form: Form, name: str) -> str:

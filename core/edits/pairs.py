@@ -83,6 +83,20 @@ def untwist(ids: Iterable[str]) -> Edit:
     return edit
 
 
+def pair_in(sheet: Sheet, ids: Iterable[str]) -> tuple[str, str] | None:
+    """The two wires, in the order of the sheet, where ids are those of one twisted pair and nothing else."""
+    given = frozenset(ids)
+    if len(given) != 2 or with_twins(sheet, tuple(given)[:1]) != given:
+        return None
+    first, second = (wire.id for wire in sheet.wires if wire.id in given)
+    return first, second
+
+
+def set_pair(wire_id: str, **fields: object) -> Edit:
+    """Set fields of a wire, and the same of the other wire of its pair."""
+    return lambda sheet: set_wires(with_twins(sheet, (wire_id,)), **fields)(sheet)
+
+
 def set_wires(ids: Iterable[str], **fields: object) -> Edit:
     """Set fields of several wires, such as the two of a pair."""
     return in_turn(*(set_wire(wire_id, **fields) for wire_id in sorted(ids)))
