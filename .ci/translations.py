@@ -138,8 +138,11 @@ class _Reader(ast.NodeVisitor):
             spelled = ast.unparse(call.func)
             if spelled in self.speakers:
                 yield self.speakers[spelled], arguments[0]
+            elif name == "tr" and spelled == "self.tr" and self.classes:
+                yield self.classes[-1], arguments[0]
             elif name == "tr":
-                yield self.classes[-1] if self.classes and spelled == "self.tr" else spelled, arguments[0]
+                # whose class would be the context cannot be seen here
+                yield spelled, ast.Name("unknown")
 
 
 def _bound_in(tree: ast.Module) -> dict[str, list[ast.expr]]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QApplication, QDockWidget, QWidget
 
 from app.actions import Entry
@@ -77,8 +77,8 @@ def _can_take(widget: QWidget) -> bool:
 
 def area_entries(window: MainWindow) -> tuple[Entry, Entry]:
     """Going to the next area and to the previous one."""
-    areas = Areas(window)
+    areas, translate = Areas(window), QCoreApplication.translate
     return (
-        Entry(window.tr("Ne&xt area"), lambda: areas.step(1), ("F6",)),
-        Entry(window.tr("Pre&vious area"), lambda: areas.step(-1), ("Shift+F6",)),
+        Entry(translate("areas", "Ne&xt area"), lambda: areas.step(1), ("F6",)),
+        Entry(translate("areas", "Pre&vious area"), lambda: areas.step(-1), ("Shift+F6",)),
     )

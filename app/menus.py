@@ -71,7 +71,8 @@ class Menus(QObject):
         )
         self.recent = self.file.addMenu(self.tr("Open &recent"))
         samples = self.file.addMenu(self.tr("Open a &sample"))
-        fill(samples, [self._sample(name) for name in sample_names()])
+        titles = map(self.tr, map(sample_title, sample_names()))
+        fill(samples, map(self._sample, sample_names(), titles))
         fill(
             self.file,
             (
@@ -85,8 +86,8 @@ class Menus(QObject):
             ),
         )
 
-    def _sample(self, name: str) -> Entry:
-        return Entry(sample_title(name), lambda: self._window.session.open_sample(name))
+    def _sample(self, name: str, title: str) -> Entry:
+        return Entry(title, lambda: self._window.session.open_sample(name))
 
     def _show_recent(self) -> None:
         self.recent.clear()
@@ -212,6 +213,14 @@ class Menus(QObject):
         box.setInformativeText(text)
         box.open()
 
+
+SAMPLES = (
+    QT_TRANSLATE_NOOP("Menus", "Rehearsal amplifier"),
+    QT_TRANSLATE_NOOP("Menus", "Twelve volts on the bench"),
+    QT_TRANSLATE_NOOP("Menus", "Mains string radio"),
+    QT_TRANSLATE_NOOP("Menus", "Five mistakes"),
+)
+"""The titles of the built-in sheets, which stand in their files."""
 
 CAUTIONS = (
     QT_TRANSLATE_NOOP(

@@ -63,6 +63,13 @@ FIELD_DIMENSIONS: dict[str, Dimension] = {
 }
 
 FIELD_LABELS: dict[str, Sentence] = {
+    "type": sentence("type"),
+    "pulled": sentence("pulled"),
+    "closed": sentence("closed"),
+    "rectifier": sentence("rectifier"),
+    "speed": sentence("speed"),
+    "text": sentence("text"),
+    "title": sentence("title"),
     "rated_v": sentence("rated volts"),
     "rated_a": sentence("rated amperes"),
     "rated_w": sentence("rated watts"),

@@ -16,7 +16,7 @@ from app.theme import Theme
 if TYPE_CHECKING:
     from app.canvas.offer_list import OfferList
 
-_WIDTH, _HEIGHT = 230, 30
+_WIDTH, _HEIGHT, _PADDING = 230, 30, 26
 _PLACE = QPoint(16, 14)
 
 
@@ -50,8 +50,12 @@ class AddField(QLineEdit):
         self._theme = theme
         self._list: OfferList | None = None
         self.textEdited.connect(self._on_edited)
-        self.setGeometry(QRect(_PLACE, QSize(_WIDTH, _HEIGHT)))
         self.set_theme(theme)
+        self.setGeometry(QRect(_PLACE, QSize(max(_WIDTH, self._needed_width()), _HEIGHT)))
+
+    def _needed_width(self) -> int:
+        """Room for what the empty field says."""
+        return self.fontMetrics().horizontalAdvance(self.placeholderText()) + _PADDING
 
     @property
     def list(self) -> OfferList:

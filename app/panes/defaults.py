@@ -50,10 +50,15 @@ def _implied(sheet: Sheet, catalogue: Catalogue, part: AnyPart, name: str) -> tu
 
 def _implied_by_coil(relay: Relay, name: str) -> tuple[float | None, str]:
     if name == "pull_in_v":
-        return 0.75 * relay.coil_v, QCoreApplication.translate("fields", "75 % of coil volts")
+        return _rounded(0.75 * relay.coil_v), QCoreApplication.translate("fields", "75 % of coil volts")
     if name == "drop_out_v":
-        return 0.1 * relay.coil_v, QCoreApplication.translate("fields", "10 % of coil volts")
+        return _rounded(0.1 * relay.coil_v), QCoreApplication.translate("fields", "10 % of coil volts")
     return None, ""
+
+
+def _rounded(value: float) -> float:
+    """A share of a figure without what rounding leaves in its last digits."""
+    return float(f"{value:.9g}")
 
 
 def _implied_by_type(catalogue: Catalogue, tube: Tube, name: str) -> tuple[float | None, str]:

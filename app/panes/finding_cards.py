@@ -44,6 +44,18 @@ def conditions_in(findings: Iterable[Finding]) -> tuple[str, ...]:
     return (*(name for name in order if name in named), *sorted(named.difference(order)))
 
 
+def condition_word(name: str) -> str:
+    """A condition by itself."""
+    translate = QCoreApplication.translate
+    return {
+        "nominal": translate("findings", "nominal"),
+        "low mains": translate("findings", "low mains"),
+        "high mains": translate("findings", "high mains"),
+        "cold": translate("findings", "cold"),
+        "chosen": translate("findings", "chosen"),
+    }.get(name, name)
+
+
 def conditions_text(names: Iterable[str]) -> str:
     """Several conditions in words: ``at nominal and high mains``; empty where it holds always."""
     given = set(names)

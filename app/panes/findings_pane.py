@@ -19,7 +19,7 @@ from app.document import Document
 from app.guard import guarded
 from app.panes.card_delegate import CardDelegate
 from app.panes.controls import FlatCombo, ground_style, scroll_bar_style
-from app.panes.finding_cards import cards, conditions_in, counts_text
+from app.panes.finding_cards import cards, condition_word, conditions_in, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.selection import Selection
 from app.theme import Theme, palette
@@ -165,7 +165,7 @@ class FindingsPane(QWidget):
         self.filter.blockSignals(True)
         self.filter.clear()
         for name in offered:
-            self.filter.addItem(self.tr("all conditions") if name is None else name, name)
+            self.filter.addItem(self.tr("all conditions") if name is None else condition_word(name), name)
         self.filter.setCurrentIndex(offered.index(chosen))
         self.filter.blockSignals(False)
         self.filter.updateGeometry()

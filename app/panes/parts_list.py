@@ -32,6 +32,8 @@ from app.panes.stock import Offer, shelves
 from app.theme import Theme, palette
 from core.catalogue import Catalogue
 
+_NAMES = 150
+_PLAIN_SHELVES = 3  # supplies, droppers and references: kinds with figures, not types
 MIME_TYPE = "application/x-heaterloom-part"
 _OFFER_ROLE = Qt.ItemDataRole.UserRole + 1
 _FOUND_BY_ROLE = Qt.ItemDataRole.UserRole + 2
@@ -193,6 +195,18 @@ class PartsList(QWidget):
         view.setIndentation(16)
         view.setTextElideMode(Qt.TextElideMode.ElideRight)
 
+    def _widest_name(self) -> int:
+        """Room for the names of what has no type; those of types are short."""
+        model, metrics = self.proxy.sourceModel(), self.view.fontMetrics()
+        rows = [(row, model.index(row, 0)) for row in range(_PLAIN_SHELVES)]
+        names = [
+            str(model.index(row, 0, shelf).data())
+            for _, shelf in rows
+            for row in range(model.rowCount(shelf))
+        ]
+        widest = max((metrics.horizontalAdvance(name) for name in names), default=0)
+        return widest + 2 * self.view.indentation() + 6
+
     def set_catalogue(self, catalogue: Catalogue) -> None:
         """Offer what another catalogue knows."""
         old = self.proxy.sourceModel()
@@ -202,7 +216,9 @@ class PartsList(QWidget):
         header = self.view.header()
         header.setStretchLastSection(True)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
-        header.resizeSection(0, 150)
+        header.resizeSection(0, max(_NAMES, self._widest_name()))
+        for row in range(self.proxy.rowCount()):
+            self.view.setFirstColumnSpanned(row, QModelIndex(), True)
         self._on_filter(self.filter.text())
 
     def set_theme(self, theme: Theme) -> None:

@@ -40,6 +40,7 @@ from app.pictures.pages import Plan, plan_pages
 from app.pictures.picture import Picture
 from app.pictures.preview import PagesPreview
 from app.session import SUFFIX
+from app.speech import told
 from core.errors import HeaterloomError
 from core.results import Condition
 
@@ -149,7 +150,6 @@ class PictureDialog(QDialog):
         form.addRow(self.tr("Held"), self.landscape)
         form.addRow(self.tr("Scale"), self.fit)
         side = QWidget(self)
-        side.setFixedWidth(_COLUMN)
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(form)
@@ -162,6 +162,7 @@ class PictureDialog(QDialog):
         self.buttons.addButton(self.go, QDialogButtonBox.ButtonRole.AcceptRole)
         self.buttons.addButton(self.tr("Cancel"), QDialogButtonBox.ButtonRole.RejectRole)
         column.addWidget(self.buttons)
+        side.setFixedWidth(max(_COLUMN, side.sizeHint().width()))  # in some languages the words are longer
         row = QHBoxLayout(self)
         row.setSpacing(16)
         row.addWidget(side)
@@ -301,7 +302,7 @@ class PictureDialog(QDialog):
         try:
             write_atomically(target, picture_bytes(self.picture, target.suffix.lower()))
         except HeaterloomError as error:
-            dialogs.tell(self.tr("The picture is not saved."), str(error))
+            dialogs.tell(self.tr("The picture is not saved."), told(error))
             return False
         return True
 

@@ -93,6 +93,18 @@
    <translation>Ersetzen?</translation>
   </message>
   <message>
+   <source>No printer is set up on this computer.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The pages can be saved as a PDF document and printed elsewhere.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Save a PDF…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>and {count} more</source>
    <translation>und {count} weitere</translation>
   </message>
@@ -129,6 +141,25 @@
   </message>
  </context>
  <context>
+  <name>KeyPage</name>
+  <message>
+   <source>Keys and gestures</source>
+   <translation>Tasten und Gesten</translation>
+  </message>
+  <message>
+   <source>search: wire, table, Ctrl…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Search keys and gestures</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Print…</source>
+   <translation type="unfinished" />
+  </message>
+ </context>
+ <context>
   <name>MainWindow</name>
   <message>
    <source>Your own tube types are not used until this is mended:</source>
@@ -137,10 +168,6 @@
   <message>
    <source>Save a copy…</source>
    <translation>Kopie speichern…</translation>
-  </message>
-  <message>
-   <source>The picture is not saved.</source>
-   <translation>Das Bild ist nicht gespeichert.</translation>
   </message>
  </context>
  <context>
@@ -228,6 +255,10 @@
    <translation>B&amp;ild speichern…</translation>
   </message>
   <message>
+   <source>P&amp;rint…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Beenden</translation>
   </message>
@@ -312,10 +343,6 @@
    <translation>&amp;Über Heaterloom</translation>
   </message>
   <message>
-   <source>Keys and gestures</source>
-   <translation>Tasten und Gesten</translation>
-  </message>
-  <message>
    <source>Cautions</source>
    <translation>Warnungen</translation>
   </message>
@@ -336,44 +363,20 @@ MIT-Lizenz.</translation>
    <translation>Über Heaterloom</translation>
   </message>
   <message>
-   <source>/ or Ctrl+K – type what to add: ECC83, 10R, relay; or a wire: T1.a V1.4; or a strap: V1.4-5</source>
-   <translation>/ oder Ctrl+K – Bauteil eintippen: ECC83, 10R, Relais; oder Draht: T1.a V1.4; oder Brücke: V1.4-5</translation>
-  </message>
-  <message>
-   <source>Drag from pin to pin – a wire; on one socket – a strap</source>
-   <translation>Von Stift zu Stift ziehen – Draht; an einer Fassung – Brücke</translation>
-  </message>
-  <message>
-   <source>Drag a part – move it; with Alt off the grid</source>
-   <translation>Bauteil ziehen – verschieben; mit Alt frei vom Raster</translation>
-  </message>
-  <message>
-   <source>Drag on the paper – select; with Shift add to the selection</source>
-   <translation>Auf dem Papier ziehen – auswählen; mit Shift zur Auswahl dazu</translation>
-  </message>
-  <message>
-   <source>Tab, Shift+Tab – walk the parts; arrows – move; R – turn; Del – delete</source>
-   <translation>Tab, Shift+Tab – durch die Bauteile; Pfeile – schieben; R – drehen; Del – löschen</translation>
-  </message>
-  <message>
-   <source>P – into the pins of a part; arrows or a pin's name – choose one; Enter – begin a wire, and lay it</source>
+   <source>Rehearsal amplifier</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>W – walk the wires of a part or pin; Ctrl+arrows – to the nearest part on that side</source>
+   <source>Twelve volts on the bench</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Enter – properties of the selected part</source>
-   <translation>Enter – Eigenschaften des gewählten Bauteils</translation>
+   <source>Mains string radio</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>Ctrl+wheel, Ctrl++, Ctrl+- – zoom; F – fit; middle button or Space – pan</source>
-   <translation>Ctrl+Rad, Ctrl++, Ctrl+- – Zoom; F – einpassen; mittlere Taste oder Leertaste – verschieben</translation>
-  </message>
-  <message>
-   <source>Escape – give up what is being dragged</source>
-   <translation>Escape – abbrechen, was gerade gezogen wird</translation>
+   <source>Five mistakes</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.</source>
@@ -398,6 +401,13 @@ MIT-Lizenz.</translation>
   <message>
    <source>What this program says does not replace a measurement at the pins, nor your local codes.</source>
    <translation>Was dieses Programm sagt, ersetzt weder eine Messung an den Stiften noch die örtlichen Vorschriften.</translation>
+  </message>
+ </context>
+ <context>
+  <name>PagesPreview</name>
+  <message>
+   <source>Preview</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -440,6 +450,165 @@ MIT-Lizenz.</translation>
   <message>
    <source>Parts that can be added</source>
    <translation>Bauteile zum Einfügen</translation>
+  </message>
+ </context>
+ <context>
+  <name>PictureDialog</name>
+  <message>
+   <source>Print the sheet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Save a picture</source>
+   <translation>Bild speichern</translation>
+  </message>
+  <message>
+   <source>the whole sheet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what is in view</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what is selected</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Show</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Condition</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Figures, marks and glow</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Gauges and lengths</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Title block</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Dark, as on a dark screen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>as large as the drawing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Held</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>landscape</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>upright</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Scale</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>fit to one page</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a unit is 1 mm, in tiles</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>SVG drawing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>PNG image</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>PDF document</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>File</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Letters as shapes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>For programs that do not read fonts in SVG files. Shapes cannot be searched or copied.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cold</source>
+   <translation>kalt</translation>
+  </message>
+  <message>
+   <source>hot</source>
+   <translation>heiß</translation>
+  </message>
+  <message>
+   <source>nominal mains</source>
+   <translation>Netznennspannung</translation>
+  </message>
+  <message>
+   <source>low mains</source>
+   <translation>Netzunterspannung</translation>
+  </message>
+  <message>
+   <source>high mains</source>
+   <translation>Netzüberspannung</translation>
+  </message>
+  <message>
+   <source>at switch-on</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>as in the window: {volts}, {state}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Print…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Save…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{width} × {height} pixels</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>One page, {width} × {height} mm</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{pages} pages, {width} × {height} mm each, to be joined at their corner marks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The picture is not saved.</source>
+   <translation>Das Bild ist nicht gespeichert.</translation>
   </message>
  </context>
  <context>
@@ -677,6 +846,17 @@ MIT-Lizenz.</translation>
   <message>
    <source>Type a tube, a value or a word, then Enter. The key / brings you here.</source>
    <translation>Röhre, Wert oder Wort eintippen, dann Enter. Die Taste / führt hierher.</translation>
+  </message>
+ </context>
+ <context>
+  <name>areas</name>
+  <message>
+   <source>Ne&amp;xt area</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Pre&amp;vious area</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -1041,6 +1221,26 @@ MIT-Lizenz.</translation>
    <translation>Hinweis</translation>
   </message>
   <message>
+   <source>nominal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>low mains</source>
+   <translation>Netzunterspannung</translation>
+  </message>
+  <message>
+   <source>high mains</source>
+   <translation>Netzüberspannung</translation>
+  </message>
+  <message>
+   <source>cold</source>
+   <translation>kalt</translation>
+  </message>
+  <message>
+   <source>chosen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>switch-on</source>
    <translation>Einschalten</translation>
   </message>
@@ -1053,16 +1253,8 @@ MIT-Lizenz.</translation>
    <translation>bei {conditions}</translation>
   </message>
   <message>
-   <source>low mains</source>
-   <translation>Netzunterspannung</translation>
-  </message>
-  <message>
    <source>nominal mains</source>
    <translation>Netznennspannung</translation>
-  </message>
-  <message>
-   <source>high mains</source>
-   <translation>Netzüberspannung</translation>
   </message>
   <message>
    <source>low and nominal mains</source>
@@ -1107,6 +1299,268 @@ MIT-Lizenz.</translation>
   <message>
    <source>{count} notes</source>
    <translation>{count} Hinweise</translation>
+  </message>
+ </context>
+ <context>
+  <name>gestures</name>
+  <message>
+   <source>Drag from pin to pin</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a wire; on one socket a strap</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Shift while a wire is drawn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a joint where it is let go in the open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Drag a part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>moves it on the grid; with Alt off the grid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Click a part or a wire</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>selects it; with Shift adds it or takes it away</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Drag on the paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>selects what the band touches; with Shift adds to what is selected</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Double click a part or a wire</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>its properties</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Click a part in the parts list, then the sheet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>places it there; with Shift it stays in hand for the next one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Drag a part from the parts list</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>places it where it is dropped</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Wheel</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>scrolls; with Ctrl zooms about the pointer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Drag with the middle button or Space</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>moves the paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Right button</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gives up a part in hand</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Tab, Shift+Tab</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>next and previous part: left to right, then the row below; after the last out of the drawing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Arrows</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move what is selected; with Alt by single units</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Escape</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gives up what is under way, then the selection</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the next and the previous pin, round the socket</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A digit or letter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the pin of that name, or the next one that begins so</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Enter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>begins a wire at the pin; at another pin lays it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Tab, Ctrl+arrows while a wire is laid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>go to the part where it ends; its likeliest pin is proposed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>/ while a wire is laid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>type where it ends</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gives the wire up, then steps out of the pins</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>ECC83, 10R 5 W, 6.3 V 3 A ct, relay</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>adds a part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>T1.a V1.4</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>adds a wire between two pins</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>V1.4-5</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>adds a strap on one socket</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Down, Up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>choose among what is offered</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>takes it; the drawing has the keyboard again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>F2, or a double click</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>edits a cell; figures are read as they are written</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shows the selected rows on the drawing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ins</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>to the line where a part or a wire is typed to be added</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Del</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>deletes the parts or wires of the selected rows</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>brings the old value back; a text that is refused stays until it is mended or given up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Click on a heading</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>sorts; the third click brings back the sheet's order</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Pointer on the drawing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Walking the drawing by keys</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>In the pins of a part</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Typing into the add field</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>In the tables</source>
+   <translation type="unfinished" />
+  </message>
+ </context>
+ <context>
+  <name>help</name>
+  <message>
+   <source>While the drawing has the keyboard</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing here holds these words.</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -1766,6 +2220,34 @@ MIT-Lizenz.</translation>
   <message>
    <source>{reason} ({ids})</source>
    <translation>{reason} ({ids})</translation>
+  </message>
+  <message>
+   <source>type</source>
+   <translation>Typ</translation>
+  </message>
+  <message>
+   <source>pulled</source>
+   <translation>gezogen</translation>
+  </message>
+  <message>
+   <source>closed</source>
+   <translation>geschlossen</translation>
+  </message>
+  <message>
+   <source>rectifier</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>speed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>text</source>
+   <translation>Text</translation>
+  </message>
+  <message>
+   <source>title</source>
+   <translation>Titel</translation>
   </message>
   <message>
    <source>rated volts</source>
@@ -3192,10 +3674,6 @@ MIT-Lizenz.</translation>
    <translation>eine ganze Zahl</translation>
   </message>
   <message>
-   <source>text</source>
-   <translation>Text</translation>
-  </message>
-  <message>
    <source>true or false</source>
    <translation>true oder false</translation>
   </message>
@@ -3401,6 +3879,13 @@ MIT-Lizenz.</translation>
   <message>
    <source>unverified</source>
    <translation>ungeprüft</translation>
+  </message>
+ </context>
+ <context>
+  <name>pictures</name>
+  <message>
+   <source>row {row} of {rows}, column {column} of {columns}</source>
+   <translation type="unfinished" />
   </message>
  </context>
  <context>
@@ -3758,6 +4243,37 @@ MIT-Lizenz.</translation>
   <message>
    <source>millivolts dropped</source>
    <translation>abfallende Millivolt</translation>
+  </message>
+ </context>
+ <context>
+  <name>title block</name>
+  <message>
+   <source>Mains {volts}, {hertz}, {low} to {high}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Wiring only</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>At switch-on, {volts}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Hot, at {volts}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Untitled</source>
+   <translation>Ohne Titel</translation>
+  </message>
+  <message>
+   <source>Date</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Drawn with Heaterloom</source>
+   <translation type="unfinished" />
   </message>
  </context>
 </TS>

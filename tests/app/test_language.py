@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QMenu
 
 from app.actions import with_free_letter
 from app.language import ENGLISH, LANGUAGES, SYSTEM, language_for, speak
+from app.menus import SAMPLES
 from app.panes.finding_cards import cards, conditions_text, counts_text
 from app.settings import Settings
 from app.sources import load_catalogue, open_sheet
@@ -17,6 +18,7 @@ from app.speech import spoken, told
 from core.assess import assess
 from core.dimension import Dimension
 from core.errors import QuantityError
+from core.samples import sample_names, sample_title
 from core.sentences import sentence
 from core.units import parse
 
@@ -152,3 +154,7 @@ def test_no_two_entries_of_a_menu_share_a_key(qapp: QApplication, open_window, l
         shared += [texts for key in set(keys) if keys.count(key) > 1]
     speak(qapp, ENGLISH)
     assert not shared
+
+
+def test_the_titles_of_all_samples_are_gathered() -> None:
+    assert {sample_title(name) for name in sample_names()} == set(SAMPLES)
