@@ -7,6 +7,7 @@ from typing import Literal, NamedTuple
 
 import msgspec
 
+from core.remedy import Remedy
 from core.sentences import Sentence, Text, sentence
 from core.sheet import Sheet
 
@@ -182,6 +183,7 @@ class Finding(msgspec.Struct, frozen=True):
     """One thing the rules report: what, where, by how much, against which limit, and what would mend it.
 
     ``where`` are ids of parts and wires; ``condition`` the condition's name, or None where it holds always.
+    ``remedies`` are what would be done for the mend, where it is known what exactly.
     """
 
     rule: str
@@ -195,6 +197,7 @@ class Finding(msgspec.Struct, frozen=True):
     limit: float | None = None
     unit: str = ""
     source: Text = ""
+    remedies: tuple[Remedy, ...] = ()
 
 
 def side_of(finding: Finding) -> int:

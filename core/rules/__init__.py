@@ -10,10 +10,11 @@ from core.rules.basis import Case, Rule
 from core.rules.cold import half_heated, not_heated
 from core.rules.heaters import heater_current, heater_voltage
 from core.rules.insulation import heater_cathode_voltage, shared_rectifier
+from core.rules.pins import pin_not_heater
 from core.rules.ratings import balance_power, fuse_overload, relay_never_pulls_in, thermistor_rating
 from core.rules.references import live_chassis, no_chassis_reference, second_reference
 from core.rules.shorts import short_circuit
-from core.rules.strapping import pin_not_heater, wrong_strap
+from core.rules.strapping import wrong_strap
 from core.rules.supplies import not_solved, supply_light_load, supply_margin, supply_overload
 from core.rules.types import override_unused, rating_unverified, type_unknown
 from core.rules.wiring import open_end, resistor_power, wire_current, wire_drop

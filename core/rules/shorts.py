@@ -5,9 +5,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from core.results import Finding, sentence
+from core.results import Finding, Sentence, sentence
 from core.rules.basis import Case, shorted_supplies
 from core.rules.nets import Ways, shortest_path, ways
+from core.rules.offers import take_out
 from core.rules.words import amps, listed
 from core.sentences import Text
 
@@ -39,21 +40,23 @@ def short_circuit(case: Case) -> Iterator[Finding]:
                 a=amps(amount),
                 **values,
             )
+        suspect, wires = _suspect(case, path), case.sheet.wire_by_id
         yield Finding(
             rule="short-circuit",
             severity="fault",
             where=(supply, *path),
             title=sentence("{id} is short-circuited", id=supply),
             says=says,
-            mend=sentence("Take out {one}, or move one of its ends.", one=_suspect(case, path)),
+            mend=sentence("Take out {one}, or move one of its ends.", one=suspect),
             value=None if point is None else point.a,
             limit=None if point is None else point.rated_a,
             unit="" if point is None else "A",
             source=sentence("a supply feeds heaters, not a wire"),
+            remedies=(take_out((suspect,)),) if isinstance(suspect, str) and suspect in wires else (),
         )
 
 
-def _suspect(case: Case, path: tuple[str, ...]) -> Text:
+def _suspect(case: Case, path: tuple[str, ...]) -> str | Sentence:
     """The wire to take out first: a strap within one part, else the last wire of the path."""
     wires = [wire for one in path if (wire := case.sheet.wire_by_id.get(one)) is not None]
     within = [w.id for w in wires if w.start.rpartition(".")[0] == w.end.rpartition(".")[0]]

@@ -1,16 +1,16 @@
-"""Sockets wired for the wrong volts, straps that short a heater, and wires on pins that are no heater pins."""
+"""Sockets wired for the wrong volts, and straps that short a heater."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from core.catalogue.bases import BASES
 from core.catalogue.types import TubeType
-from core.elements.branch import GROUND
 from core.limits import owner_of
-from core.results import ROUNDING, Finding, HeaterPoint, Sentence, sentence
+from core.remedy import MoveEnds, Remedy, TakeOut
+from core.results import ROUNDING, Finding, HeaterPoint, sentence
 from core.rules.basis import Case
 from core.rules.nets import shortest_path
+from core.rules.offers import Mend, ends_at, moved, remedy, strap, take_out
 from core.rules.shorts import shorted_nets
 from core.rules.words import listed, pin_list, volts
 from core.sentences import Text
@@ -44,7 +44,7 @@ def wrong_halves(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
     if min(ratios) >= LEAST_HALF * (1 - ROUNDING) and max(ratios) <= MOST_HALF * (1 + ROUNDING):
         group = case.topology.series_of.get(one.key, ())
         if other.key in group and {owner_of(key) for key in group} == {tube.id}:
-            yield _series_on_half(tube, kind, one, other)
+            yield _series_on_half(case, tube, kind, one, other)
     elif min(ratios) >= LEAST_DOUBLE * (1 - ROUNDING) and max(ratios) <= MOST_DOUBLE * (1 + ROUNDING):
         tap, ends = _tap_and_ends(kind)
         nets = case.wire_nets
@@ -59,7 +59,7 @@ def _tap_and_ends(kind: TubeType) -> tuple[str, tuple[str, str]]:
     return tap, (ends[0], ends[-1])
 
 
-def _series_on_half(tube: Tube, kind: TubeType, one: HeaterPoint, other: HeaterPoint) -> Finding:
+def _series_on_half(case: Case, tube: Tube, kind: TubeType, one: HeaterPoint, other: HeaterPoint) -> Finding:
     tap, ends = _tap_and_ends(kind)
     whole = one.rated_v + other.rated_v
     return Finding(
@@ -91,7 +91,8 @@ def _series_on_half(tube: Tube, kind: TubeType, one: HeaterPoint, other: HeaterP
         value=one.v + other.v,
         limit=whole,
         unit="V",
-        source=_pin_source(kind),
+        source=pin_source(kind),
+        remedies=_strapped(case, tube.id, tap, ends),
     )
 
 
@@ -126,11 +127,35 @@ def _parallel_on_double(
         value=one.v,
         limit=one.rated_v,
         unit="V",
-        source=_pin_source(kind),
+        source=pin_source(kind),
+        remedies=_separated(case, tube.id, straps, tap, ends),
     )
 
 
-def _pin_source(kind: TubeType) -> Text:
+def _strapped(case: Case, tube_id: str, tap: str, ends: tuple[str, str]) -> tuple[Remedy, ...]:
+    """The ends of a heater joined, and what was on one of them moved to the tap, which must be free."""
+    if tap in case.wired_pins.get(tube_id, ()):
+        return ()
+    moves = ends_at(case, f"{tube_id}.{ends[1]}", f"{tube_id}.{tap}")
+    title = sentence("Strap {a} to {b}, feed pin {tap}", a=ends[0], b=ends[1], tap=tap)
+    return (moved(title, moves, strap(tube_id, *ends)),)
+
+
+def _separated(
+    case: Case, tube_id: str, straps: tuple[str, ...], tap: str, ends: tuple[str, str]
+) -> tuple[Remedy, ...]:
+    """The strap between the ends of a heater taken out, and what was on the tap moved to the end left bare."""
+    for free, fed in ((ends[1], ends[0]), (ends[0], ends[1])):
+        wires = case.circuit.wires_at.get(f"{tube_id}.{free}", ())
+        if len(wires) == 1 and wires[0] in straps:
+            moves = ends_at(case, f"{tube_id}.{tap}", f"{tube_id}.{free}")
+            title = sentence("Feed pins {a} and {b}, open pin {tap}", a=fed, b=free, tap=tap)
+            return (remedy(title, TakeOut(wires), MoveEnds(moves)),)
+    return ()
+
+
+def pin_source(kind: TubeType) -> Text:
+    """Where the heater pins of a type are known from."""
     return kind.source_of(f"{kind.sections[0].name} pins") or sentence("the heater pins of the type")
 
 
@@ -163,14 +188,16 @@ def shorted_heater(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
             "{shorted} The socket is strapped for a tube with a heater tap on pin 9; this one has none.",
             shorted=says,
         )
+    mend = _short_mend(case, tube, straps, kind)
     yield Finding(
         rule="wrong-strap",
         severity="fault",
         where=(tube.id, *straps),
         title=sentence("A strap shorts the heater of {id}", id=tube.id),
         says=says,
-        mend=_short_mend(case, tube, straps, kind),
-        source=_pin_source(kind),
+        mend=mend.says,
+        source=pin_source(kind),
+        remedies=mend.remedies,
     )
 
 
@@ -186,7 +213,7 @@ def shorting_straps(case: Case, one: str, other: str) -> tuple[str, ...]:
     return () if nets.net(one) in shorted_nets(case) else shortest_path(case.ideal_ways, one, other)
 
 
-def _short_mend(case: Case, tube: Tube, straps: tuple[str, ...], kind: TubeType) -> Sentence:
+def _short_mend(case: Case, tube: Tube, straps: tuple[str, ...], kind: TubeType) -> Mend:
     pins = kind.heater_pins
     own = [
         one
@@ -194,136 +221,14 @@ def _short_mend(case: Case, tube: Tube, straps: tuple[str, ...], kind: TubeType)
         if (wire := case.sheet.wire_by_id.get(one)) is not None
         and owner_at(wire.start) == owner_at(wire.end) == tube.id
     ]
-    return sentence(
+    says = sentence(
         "Take out {straps} and feed the heater between {pins}.",
         straps=listed(own or straps),
         pins=pin_list((pins[0], pins[-1])),
     )
+    return Mend(says, tuple(take_out((one,)) for one in own or straps if one in case.sheet.wire_by_id))
 
 
 def owner_at(terminal: str) -> str:
     """The part of a terminal."""
     return terminal.rpartition(".")[0]
-
-
-def pin_not_heater(case: Case) -> Iterator[Finding]:
-    """Heater wires on pins that belong to no heater of the type."""
-    wired_pins = case.wired_pins
-    for tube, kind in case.tubes:
-        wired = wired_pins.get(tube.id)
-        if wired is None:
-            continue
-        pins = kind.heater_pins
-        wrong = [pin for pin in wired if pin not in pins]
-        screens = [pin for pin in wrong if _is_screen(case, tube, kind, pin)]
-        if wrong and len(screens) == len(wrong):
-            yield _screen_pins(case, tube, kind, screens)
-        elif wrong:
-            wrong = [pin for pin in wrong if pin not in screens]
-            yield _wrong_pins(case, tube, kind, wired, wrong)
-
-
-def _is_screen(case: Case, tube: Tube, kind: TubeType, pin: str) -> bool:
-    """Whether a pin that the base has is wired straight to the chassis and to nothing else."""
-    base = BASES.get(kind.base)
-    wires = case.circuit.wires_at.get(f"{tube.id}.{pin}", ())
-    ends = [case.circuit.branches[wire] for wire in wires]
-    return (base is None or base.has(pin)) and all(GROUND in (one.u, one.v) for one in ends)
-
-
-def _screen_pins(case: Case, tube: Tube, kind: TubeType, pins: list[str]) -> Finding:
-    values: dict[str, Text] = {
-        "id": tube.id,
-        "type": tube.type,
-        "pins": pin_list(pins),
-        "heater": pin_list(kind.heater_pins),
-    }
-    wires = [wire_id for pin in pins for wire_id in case.circuit.wires_at.get(f"{tube.id}.{pin}", ())]
-    return Finding(
-        rule="pin-not-heater",
-        severity="note",
-        where=(tube.id, *dict.fromkeys(wires)),
-        title=sentence("{id}: {pins} on the chassis", **values),
-        says=sentence(
-            "On {id} ({type}) {pins} is no heater pin but wired to the chassis, as a screen may be."
-            if len(pins) == 1
-            else "On {id} ({type}) {pins} are no heater pins but wired to the chassis, as a screen may be.",
-            **values,
-        ),
-        mend=sentence("If the heater was meant, it is on {heater}.", **values),
-        source=_pin_source(kind),
-    )
-
-
-def _wrong_pins(case: Case, tube: Tube, kind: TubeType, wired: tuple[str, ...], wrong: list[str]) -> Finding:
-    wires = [wire_id for pin in wrong for wire_id in case.circuit.wires_at.get(f"{tube.id}.{pin}", ())]
-    says, mend = _pin_words(tube, kind, wired, wrong)
-    return Finding(
-        rule="pin-not-heater",
-        severity="fault",
-        where=(tube.id, *dict.fromkeys(wires)),
-        title=sentence("{id}: wire on {pins}", id=tube.id, pins=pin_list(wrong)),
-        says=says,
-        mend=mend,
-        source=_pin_source(kind),
-    )
-
-
-def _pin_words(
-    tube: Tube, kind: TubeType, wired: tuple[str, ...], wrong: list[str]
-) -> tuple[Sentence, Sentence]:
-    values: dict[str, Text] = {
-        "id": tube.id,
-        "type": tube.type,
-        "wrong": pin_list(wrong),
-        "pins": pin_list(kind.heater_pins),
-    }
-    base = BASES.get(kind.base)
-    meant = _mirrored(kind, wired)
-    if meant:
-        return (
-            sentence(
-                "The wires of {id} ({type}) end on {wrong}, the mirror image of its heater {pins}:"
-                " pins are counted clockwise seen from below.",
-                **values,
-            ),
-            sentence(
-                "Move them: {moves}.",
-                moves=listed([sentence("pin {a} to pin {b}", a=a, b=b) for a, b in meant], 8),
-            ),
-        )
-    if base is not None and not all(base.has(pin) for pin in wrong):
-        return (
-            sentence(
-                "A wire ends on {wrong} of {id} ({type}), but its base {base} has no such pin.",
-                base=base.title,
-                **values,
-            ),
-            sentence("Its heater is on {pins}.", **values),
-        )
-    if wrong == ["9"] and kind.base == "B9A" and len(kind.sections) == 1:
-        return (
-            sentence(
-                "A wire ends on pin 9 of {id} ({type}), which is no heater tap there: the heater is on {pins}.",
-                **values,
-            ),
-            sentence(
-                "Take the wire off pin 9; only tubes with a tapped heater, such as the 12AX7, are fed there."
-            ),
-        )
-    return (
-        sentence("A heater wire ends on {wrong} of {id} ({type}), whose heater is on {pins}.", **values),
-        sentence("Move it to {pins}, or take it off.", **values),
-    )
-
-
-def _mirrored(kind: TubeType, wired: tuple[str, ...]) -> list[tuple[str, str]]:
-    """Moves from wired pins to meant ones, if the wired pins are the heater pins counted from the wrong side."""
-    base = BASES.get(kind.base)
-    count = len(base.pins) if base else 0
-    if len(wired) < 2 or not count or not all(pin.isdigit() for pin in wired):
-        return []
-    moves = [(pin, str(count + 1 - int(pin))) for pin in wired]
-    if not all(meant in kind.heater_pins for _, meant in moves):
-        return []
-    return [(pin, meant) for pin, meant in moves if pin != meant]

@@ -1,0 +1,273 @@
+"""Carries out remedies: each is one edit of the sheet.
+
+New parts get fresh ids and a free place near what they are joined to. A wire that gives up a piece of its way for a
+part in series shares its length with the new lead; added wires have the size of their neighbours.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from typing import Any
+
+from msgspec.structs import replace
+
+from core.catalogue.wire import ohm_per_m
+from core.edits import PREFIXES, Edit, add_part, add_wire, fresh_id, in_turn, remove, set_part, set_wire
+from core.errors import EditError
+from core.placing import free_place
+from core.remedy import (
+    Across,
+    InSeries,
+    Join,
+    Lift,
+    MoveEnds,
+    OwnWinding,
+    Remedy,
+    SetFields,
+    Step,
+    TakeOut,
+    TieToChassis,
+)
+from core.sentences import sentence
+from core.sheet import AnyPart, Chassis, Elevation, Resistor, Sheet, Turn, Winding, Wire, split_terminal
+
+NEAR = 240.0  # sheet units within which an existing chassis symbol is used
+BELOW = 120.0
+BESIDE = 160.0
+METRES_PER_UNIT = 0.001
+LEAST_M = 0.02
+DEFAULT_AWG = 20
+
+
+def edit_of(remedy: Remedy) -> Edit:
+    """The edit that a remedy stands for.
+
+    The edit raises EditError on a sheet that lacks what the remedy speaks of.
+    """
+    return in_turn(*(_edit(step) for step in remedy.steps))
+
+
+def _edit(step: Step) -> Edit:
+    return _EDITS[type(step)](step)
+
+
+def _set_fields(step: SetFields) -> Edit:
+    fields = dict(step.fields)
+
+    def edit(sheet: Sheet) -> Sheet:
+        make = set_wire if step.id in sheet.wire_by_id else set_part
+        return make(step.id, **fields)(sheet)
+
+    return edit
+
+
+def _take_out(step: TakeOut) -> Edit:
+    return remove(step.ids)
+
+
+def _move_ends(step: MoveEnds) -> Edit:
+    def edit(sheet: Sheet) -> Sheet:
+        to: dict[str, dict[str, str]] = {}
+        for wire_id, old, new in step.moves:
+            wire = _wire(sheet, wire_id)
+            if old not in (wire.start, wire.end):
+                raise EditError(sentence("{id} does not end on {terminal}.", id=wire_id, terminal=old))
+            to.setdefault(wire_id, {})[old] = new
+        moved = (_moved(wire, to.get(wire.id, {})) for wire in sheet.wires)
+        return replace(sheet, wires=tuple(wire for wire in moved if wire.start != wire.end))
+
+    return edit
+
+
+def _moved(wire: Wire, to: dict[str, str]) -> Wire:
+    if not to:
+        return wire
+    return replace(wire, start=to.get(wire.start, wire.start), end=to.get(wire.end, wire.end))
+
+
+def _join(step: Join) -> Edit:
+    return lambda sheet: add_wire(step.start, step.end, **_lead(sheet, step.start, step.end))(sheet)
+
+
+def _in_series(step: InSeries) -> Edit:
+    def edit(sheet: Sheet) -> Sheet:
+        wires = [_wire(sheet, one) for one in step.wires]
+        others = [wire.end if wire.start == step.terminal else wire.start for wire in wires]
+        if not wires:
+            raise EditError(sentence("No wire ends on {terminal}.", terminal=step.terminal))
+        at, turn, near, far = _between(sheet, step.terminal, others)
+        part_id = fresh_id(sheet, PREFIXES["resistor"])
+        part = Resistor(id=part_id, ohm=step.ohm, rated_w=step.rated_w, at=at, turn=turn)
+        share = _shared_length(wires)
+        size = _thickest(wires)
+        edits = [
+            add_part(part),
+            _move_ends(MoveEnds(tuple((wire.id, step.terminal, f"{part_id}.{far}") for wire in wires))),
+            *(set_wire(w.id, length_m=round(w.length_m - share, 4)) for w in wires if share and w.length_m),
+            add_wire(step.terminal, f"{part_id}.{near}", **(size | {"length_m": share} if share else {})),
+        ]
+        return in_turn(*edits)(sheet)
+
+    return edit
+
+
+def _across(step: Across) -> Edit:
+    def edit(sheet: Sheet) -> Sheet:
+        others = [step.other] if step.other else []
+        at, turn, near, far = _between(sheet, step.one, others)
+        part_id = fresh_id(sheet, PREFIXES["resistor"])
+        part = Resistor(id=part_id, ohm=step.ohm, rated_w=step.rated_w, at=at, turn=turn)
+        sheet = add_part(part)(sheet)
+        sheet = _join(Join(step.one, f"{part_id}.{near}"))(sheet)
+        if step.other:
+            return _join(Join(step.other, f"{part_id}.{far}"))(sheet)
+        return _tie(TieToChassis(f"{part_id}.{far}"))(sheet)
+
+    return edit
+
+
+def _tie(step: TieToChassis) -> Edit:
+    def edit(sheet: Sheet) -> Sheet:
+        part = _part_at(sheet, step.terminal)
+        near = [one for one in sheet.parts if isinstance(one, Chassis) and _way(one.at, part.at) <= NEAR]
+        if near:
+            chassis_id = min(near, key=lambda one: _way(one.at, part.at)).id
+        else:
+            chassis_id = fresh_id(sheet, PREFIXES["chassis"])
+            at = free_place(sheet, (part.at[0], part.at[1] + BELOW), "chassis")
+            sheet = add_part(Chassis(id=chassis_id, at=at))(sheet)
+        return _join(Join(step.terminal, f"{chassis_id}.e"))(sheet)
+
+    return edit
+
+
+def _lift(step: Lift) -> Edit:
+    def edit(sheet: Sheet) -> Sheet:
+        wires = [_wire(sheet, one) for one in step.wires]
+        moves, chassis = [], []
+        for wire in wires:
+            end = next((end for end in (wire.start, wire.end) if _is_chassis(sheet, end)), None)
+            if end is None:
+                raise EditError(sentence("{id} does not end on the chassis.", id=wire.id))
+            moves.append((wire.id, end))
+            chassis.append(_part_at(sheet, end))
+        lift_id = fresh_id(sheet, PREFIXES["elevation"])
+        left = _without_wires(sheet, {one.id for one in chassis}, {wire.id for wire in wires})
+        sheet = _move_ends(MoveEnds(tuple((wire, end, f"{lift_id}.e") for wire, end in moves)))(
+            _with_part(sheet, lambda at: Elevation(id=lift_id, volts=step.volts, at=at), chassis[0].at)
+        )
+        return remove(left)(sheet)
+
+    return edit
+
+
+def _own_winding(step: OwnWinding) -> Edit:
+    def edit(sheet: Sheet) -> Sheet:
+        part = _part_at(sheet, step.terminals[0])
+        gone = [w.id for w in sheet.wires if {w.start, w.end} & set(step.terminals)]
+        sizes = _thickest([_wire(sheet, one) for one in gone])
+        part_id = fresh_id(sheet, PREFIXES["winding"])
+
+        def made(at: tuple[float, float]) -> AnyPart:
+            return Winding(id=part_id, rated_v=step.rated_v, rated_a=step.rated_a, at=at)
+
+        sheet = _with_part(remove(gone)(sheet), made, (part.at[0] - BESIDE, part.at[1]))
+        for name, terminal in zip("ab", step.terminals, strict=True):
+            start = f"{part_id}.{name}"
+            fields = sizes | {"length_m": _length(sheet, start, terminal)} if sizes else {}
+            sheet = add_wire(start, terminal, **fields)(sheet)
+        return sheet
+
+    return edit
+
+
+_EDITS: dict[type[Step], Callable[[Any], Edit]] = {
+    SetFields: _set_fields,
+    TakeOut: _take_out,
+    MoveEnds: _move_ends,
+    Join: _join,
+    InSeries: _in_series,
+    Across: _across,
+    TieToChassis: _tie,
+    Lift: _lift,
+    OwnWinding: _own_winding,
+}
+
+
+def _with_part(
+    sheet: Sheet, made: Callable[[tuple[float, float]], AnyPart], near: tuple[float, float]
+) -> Sheet:
+    kind = made(near).kind
+    return add_part(made(free_place(sheet, near, kind)))(sheet)
+
+
+def _without_wires(sheet: Sheet, parts: set[str], gone: set[str]) -> set[str]:
+    """Those of the parts on which no wire ends but those that go."""
+    left = [end for wire in sheet.wires if wire.id not in gone for end in (wire.start, wire.end)]
+    return parts - {split_terminal(end)[0] for end in left}
+
+
+def _part_at(sheet: Sheet, terminal: str) -> AnyPart:
+    part = sheet.part_by_id.get(split_terminal(terminal)[0])
+    if part is None:
+        raise EditError(sentence("There is no terminal {terminal} on this sheet.", terminal=terminal))
+    return part
+
+
+def _is_chassis(sheet: Sheet, terminal: str) -> bool:
+    return isinstance(_part_at(sheet, terminal), Chassis)
+
+
+def _wire(sheet: Sheet, wire_id: str) -> Wire:
+    wire = sheet.wire_by_id.get(wire_id)
+    if wire is None:
+        raise EditError(sentence("There is no wire {id}.", id=wire_id))
+    return wire
+
+
+def _way(one: tuple[float, float], other: tuple[float, float]) -> float:
+    return abs(one[0] - other[0]) + abs(one[1] - other[1])
+
+
+def _between(
+    sheet: Sheet, terminal: str, others: Iterable[str]
+) -> tuple[tuple[float, float], Turn, str, str]:
+    """Where a resistor goes between a terminal and others: place, turn, and which of its ends is towards it."""
+    x, y = _part_at(sheet, terminal).at
+    ends = [part.at for end in others if (part := _part_at(sheet, end)).at != (x, y)]
+    to_x, to_y = min(ends, key=lambda at: _way(at, (x, y))) if ends else (x, y + 2 * BELOW)
+    at = free_place(sheet, ((x + to_x) / 2, (y + to_y) / 2), "resistor")
+    is_upright = abs(to_y - y) > abs(to_x - x)
+    first = at[1] >= y if is_upright else at[0] >= x
+    near, far = ("1", "2") if first else ("2", "1")
+    return at, 90 if is_upright else 0, near, far
+
+
+def _shared_length(wires: Iterable[Wire]) -> float:
+    """Half the shortest of the wires; zero where one of them is a strap."""
+    lengths = [0.0 if wire.is_strap else wire.length_m or 0.0 for wire in wires]
+    return round(min(lengths) / 2, 4)
+
+
+def _thickest(wires: Iterable[Wire]) -> dict[str, Any]:
+    """Size of the thickest of some wires, as fields; empty where none has a size."""
+    sized = [wire for wire in wires if wire.awg is not None or wire.area_mm2 is not None]
+    if not sized:
+        return {}
+    best = min(sized, key=lambda wire: ohm_per_m(wire.awg, wire.area_mm2))
+    return {"awg": best.awg} if best.awg is not None else {"area_mm2": best.area_mm2}
+
+
+def _lead(sheet: Sheet, start: str, end: str) -> dict[str, Any]:
+    """Size and length of a new wire: as those on its ends have, else as the others of the sheet, else AWG 20."""
+    there = [wire for wire in sheet.wires if {wire.start, wire.end} & {start, end}]
+    size = _thickest(there) or ({} if there else _thickest(sheet.wires))
+    if not size and sheet.wires:
+        return {}
+    return (size or {"awg": DEFAULT_AWG}) | {"length_m": _length(sheet, start, end)}
+
+
+def _length(sheet: Sheet, start: str, end: str) -> float:
+    """Metres along the grid between the parts of two terminals."""
+    way = _way(_part_at(sheet, start).at, _part_at(sheet, end).at)
+    return max(round(way * METRES_PER_UNIT, 2), LEAST_M)

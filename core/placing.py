@@ -1,0 +1,68 @@
+"""Free places on the sheet for parts that are added without the pointer."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from core.checks import FARTHEST
+from core.sheet import AnyPart, Frame, Note, Sheet
+
+GRID = 20.0
+_RINGS = 60
+_LINE = 20.0  # height that a line of a note takes
+
+Point = tuple[float, float]
+
+HALVES: dict[str, Point] = {"tube": (70.0, 80.0), "joint": (10.0, 10.0), "chassis": (20.0, 30.0)}
+"""Half the room that a part takes with its label, across and down, whichever way it is turned."""
+_SUPPLY = (70.0, 70.0)
+_USUAL = (50.0, 50.0)
+
+
+def half_of(kind: str) -> Point:
+    """Half the room that a part of a kind takes."""
+    if kind.endswith(("supply", "feed")) or kind in {"winding", "battery", "relay"}:
+        return _SUPPLY
+    return HALVES.get(kind, _USUAL)
+
+
+def free_place(sheet: Sheet, near: Point, kind: str) -> Point:
+    """The free point of the grid nearest to a place; the place itself where all is full for far around."""
+    x, y = (round(value / GRID) * GRID + 0.0 for value in near)
+    rooms = [room for part in sheet.parts if (room := _room(part)) is not None]
+    half = half_of(kind)
+    for dx, dy in _ring_points():
+        at = (x + dx, y + dy)
+        if max(abs(at[0]), abs(at[1])) <= FARTHEST and not any(_meet(at, half, *room) for room in rooms):
+            return at
+    return _inside(x), _inside(y)
+
+
+def _inside(value: float) -> float:
+    return max(-FARTHEST, min(FARTHEST, value))
+
+
+def _room(part: AnyPart) -> tuple[Point, Point] | None:
+    """Middle and half the size of what a part covers; None for a frame, which stands around others."""
+    if isinstance(part, Frame):
+        return None
+    if isinstance(part, Note):
+        half = (part.width / 2, _LINE * (1 + part.text.count("\n")) / 2)
+        return (part.at[0] + half[0], part.at[1] + half[1]), half
+    return part.at, half_of(part.kind)
+
+
+def _meet(at: Point, half: Point, other: Point, other_half: Point) -> bool:
+    return all(abs(at[axis] - other[axis]) < half[axis] + other_half[axis] for axis in (0, 1))
+
+
+def _ring_points() -> Iterator[Point]:
+    """Offsets on the grid, the nearest first, ring by ring."""
+    for ring in range(_RINGS):
+        edge = [
+            (dx * GRID, dy * GRID)
+            for dx in range(-ring, ring + 1)
+            for dy in range(-ring, ring + 1)
+            if max(abs(dx), abs(dy)) == ring
+        ]
+        yield from sorted(edge, key=lambda one: (abs(one[0]) + abs(one[1]), one[1] < 0, one[0] < 0))

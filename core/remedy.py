@@ -1,0 +1,94 @@
+"""Remedies as data: what would be done to a sheet to mend a finding, step by step.
+
+The steps speak of ids, terminals and figures only; :mod:`core.mending` carries them out.
+"""
+
+from __future__ import annotations
+
+import msgspec
+
+from core.sentences import Sentence
+
+Value = float | bool | str | None
+
+
+class _Step(msgspec.Struct, frozen=True, tag=True):
+    pass
+
+
+class SetFields(_Step, frozen=True):
+    """Set fields of a part or a wire."""
+
+    id: str
+    fields: tuple[tuple[str, Value], ...]
+
+
+class TakeOut(_Step, frozen=True):
+    """Remove parts and wires; wires on a removed part go with it."""
+
+    ids: tuple[str, ...]
+
+
+class MoveEnds(_Step, frozen=True):
+    """Move ends of wires, all at once: wire, the terminal it ends on, the terminal it is to end on.
+
+    A wire whose two ends would meet is taken out.
+    """
+
+    moves: tuple[tuple[str, str, str], ...]
+
+
+class Join(_Step, frozen=True):
+    """Add a wire between two terminals, of the size of those that are there."""
+
+    start: str
+    end: str
+
+
+class InSeries(_Step, frozen=True):
+    """Put a resistor between a terminal and the wires that end on it."""
+
+    terminal: str
+    wires: tuple[str, ...]
+    ohm: float
+    rated_w: float
+
+
+class Across(_Step, frozen=True):
+    """Put a resistor across two terminals, or between a terminal and the chassis where there is no other."""
+
+    one: str
+    other: str
+    ohm: float
+    rated_w: float
+
+
+class TieToChassis(_Step, frozen=True):
+    """Wire a terminal to the chassis."""
+
+    terminal: str
+
+
+class Lift(_Step, frozen=True):
+    """Let wires that end on the chassis end on a DC lift of so many volts above it."""
+
+    wires: tuple[str, ...]
+    volts: float
+
+
+class OwnWinding(_Step, frozen=True):
+    """Take all wires off two terminals and feed them from a new winding."""
+
+    terminals: tuple[str, str]
+    rated_v: float
+    rated_a: float
+
+
+Step = SetFields | TakeOut | MoveEnds | Join | InSeries | Across | TieToChassis | Lift | OwnWinding
+
+
+class Remedy(msgspec.Struct, frozen=True):
+    """One thing that would mend a finding: its name, short enough for a button, and its steps in order."""
+
+    title: Sentence
+    steps: tuple[Step, ...]
