@@ -35,6 +35,8 @@ _RATINGS = (
     20.0,
     25.0,
 )
+# ISO 3, series R10, as fuse links to IEC 60127 are made
+_FUSES = (1.0, 1.25, 1.6, 2.0, 2.5, 3.15, 4.0, 5.0, 6.3, 8.0)
 _AREAS = (0.14, 0.25, 0.5, 0.75, 1.0, 1.5, 2.5, 4.0, 6.0, 10.0)
 _THICKEST_AWG = 10
 
@@ -89,6 +91,12 @@ def supply_rating_a(amps: float) -> float:
     """The next usual rating that leaves a quarter in hand."""
     wanted = 1.25 * amps
     return next((one for one in _RATINGS if one >= wanted), math.ceil(wanted / 5) * 5.0)
+
+
+def next_fuse_a(amps: float) -> float | None:
+    """The smallest usual fuse rating of at least ``amps``, from 32 mA to 10 A; None where there is none."""
+    usual = sorted(round(one * decade, 4) for decade in (0.01, 0.1, 1.0) for one in _FUSES)
+    return next((one for one in (*usual, 10.0) if one >= max(amps, 0.032)), None)
 
 
 def size_for_current(wire: Wire, amps: float) -> tuple[int | None, float | None]:

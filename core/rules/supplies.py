@@ -6,10 +6,13 @@ import math
 from collections.abc import Iterator
 
 from core.overloads import is_overloaded
+from core.preferred import nearest, next_wattage
+from core.remedy import Across, Remedy
 from core.results import ROUNDING, Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
 from core.rules.basis import Case
 from core.rules.mends import supply_rating_a
-from core.rules.words import amps, apart, listed, mains_words, percent, share, volts
+from core.rules.offers import Mend, remedy, set_fields
+from core.rules.words import amps, apart, listed, mains_words, ohms, percent, rating, share, volts
 from core.sentences import Text
 from core.sheet import DcSupply, Winding
 from core.units import Dimension, format_number, format_quantity
@@ -45,7 +48,7 @@ def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoi
         "times": format_number(load / 100, 1) if math.isfinite(load) else "∞",
         "condition": mains_words(point.condition.name),
     }
-    part = case.sheet.part_by_id[supply]
+    part, mend = case.sheet.part_by_id[supply], _overload_mend(case, supply, load)
     if isinstance(part, DcSupply):
         says = _dc_overload(part, at_work, values)
     else:
@@ -62,22 +65,39 @@ def _overload(case: Case, point: OperatingPoint, supply: str, at_work: SupplyPoi
         where=(supply,),
         title=sentence("{id} is overloaded", id=supply),
         says=says,
-        mend=_overload_mend(asked, load),
+        mend=mend.says,
         condition=point.condition.name,
         value=asked if math.isfinite(asked) else at_work.a,
         limit=limit,
         unit="A",
         source=sentence("the rating of the supply"),
+        remedies=mend.remedies,
     )
 
 
-def _overload_mend(asked: float, load: float) -> Sentence:
+def _overload_mend(case: Case, supply: str, load: float) -> Mend:
+    """A supply that gives what is asked at any mains, with a quarter in hand."""
     if load > SHORT_PCT:
-        return sentence("Look for a short circuit first: that is no load for a supply of this size.")
-    return sentence(
-        "Fit a supply of {rating}, or feed some of the heaters from a second one.",
-        rating=amps(supply_rating_a(asked)),
+        return Mend(sentence("Look for a short circuit first: that is no load for a supply of this size."))
+    at_work = [point.supplies[supply] for point in case.points if supply in point.supplies]
+    most = max(one.a if one.demand_a is None else one.demand_a for one in at_work)
+    if not math.isfinite(most):
+        return Mend(sentence("Mend the short circuit of {id} first.", id=supply))
+    rated_a = supply_rating_a(most)
+    says = sentence(
+        "Fit a supply of {rating}, or feed some of the heaters from a second one.", rating=amps(rated_a)
     )
+    return Mend(says, _of_rating(case, supply, rated_a))
+
+
+def _of_rating(case: Case, supply: str, rated_a: float) -> tuple[Remedy, ...]:
+    """Another winding or supply for so many amperes; none for a supply without a rating."""
+    part, a = case.sheet.part_by_id[supply], amps(rated_a)
+    if isinstance(part, DcSupply):
+        return (set_fields(sentence("Take a {a} supply", a=a), supply, limit_a=rated_a),)
+    if isinstance(part, Winding):
+        return (set_fields(sentence("Take a {a} winding", a=a), supply, rated_a=rated_a),)
+    return ()
 
 
 def _dc_overload(part: DcSupply, at_work: SupplyPoint, values: dict[str, Text]) -> Sentence:
@@ -131,6 +151,7 @@ def _held_back(point: OperatingPoint, supply: str, at_work: SupplyPoint) -> Find
         mend=sentence("Take a supply that holds at its limit instead of folding back, or a larger one."),
         condition=point.condition.name,
         source=sentence("the overload behaviour of the supply"),
+        remedies=(set_fields(sentence("Let it hold at its limit"), supply, overload="constant-current"),),
     )
 
 
@@ -160,6 +181,7 @@ def supply_margin(case: Case) -> Iterator[Finding]:
             limit=limit,
             unit="A",
             source=sentence("common practice: 25 % in hand"),
+            remedies=_of_rating(case, supply, supply_rating_a(at_work.a)),
         )
 
 
@@ -178,6 +200,7 @@ def supply_light_load(case: Case) -> Iterator[Finding]:
 
 
 def _below_minimum(case: Case, part: DcSupply, at_work: SupplyPoint) -> Finding:
+    more = part.min_load_a - at_work.a
     return Finding(
         rule="supply-light-load",
         severity="caution",
@@ -191,14 +214,25 @@ def _below_minimum(case: Case, part: DcSupply, at_work: SupplyPoint) -> Finding:
         ),
         mend=sentence(
             "Load it with another {more}, or take a supply without a minimum load.",
-            more=amps(part.min_load_a - at_work.a),
+            more=amps(more),
         ),
         condition=case.nominal.condition.name,
         value=at_work.a,
         limit=part.min_load_a,
         unit="A",
         source=sentence("the minimum load of the supply"),
+        remedies=_bleeder(part, more),
     )
+
+
+def _bleeder(part: DcSupply, more: float) -> tuple[Remedy, ...]:
+    """A resistor across a supply that takes at least ``more`` amperes."""
+    ohm = nearest(part.set_v / more, side="down")
+    rated_w = next_wattage(2 * part.set_v**2 / ohm)
+    if rated_w is None:
+        return ()
+    title = sentence("Fit {ohm} {w} across {id}", ohm=ohms(ohm), w=rating(rated_w), id=part.id)
+    return (remedy(title, Across(f"{part.id}.+", f"{part.id}.-", ohm, rated_w)),)
 
 
 def _light_winding(case: Case, part: Winding, at_work: SupplyPoint, over: float, load: float) -> Finding:
@@ -221,6 +255,7 @@ def _light_winding(case: Case, part: Winding, at_work: SupplyPoint, over: float,
         limit=part.rated_v * (1 + LIGHT_OVER_PCT / 100),
         unit="V",
         source=sentence("common practice: within 5 % at the winding"),
+        remedies=_of_rating(case, part.id, supply_rating_a(at_work.a)),
     )
 
 

@@ -8,6 +8,7 @@ from core.catalogue.types import Status, TubeType
 from core.elements.passive import thermistor_law
 from core.results import Finding, Sentence, sentence
 from core.rules.basis import Case
+from core.rules.offers import Mend, set_fields
 from core.rules.words import listed
 from core.sentences import Text
 from core.sheet import Thermistor, Tube
@@ -82,18 +83,18 @@ def type_unknown(case: Case) -> Iterator[Finding]:
     """Parts whose type the catalogue does not know."""
     for part in case.kinds.get(Tube, ()):
         if isinstance(part, Tube) and case.type_of[part.type] is None:
-            yield _unknown(part.id, part.type, sentence("tube"), "fault", _suggestion(case, part.type))
+            yield _unknown(part.id, part.type, sentence("tube"), "fault", _suggestion(case, part))
     for lamp in case.lamps:
         if f"{lamp.id}:1-2" not in case.circuit.branches:
-            mend = sentence("Choose a type that the catalogue has, or give its volts and amperes.")
+            mend = Mend(sentence("Choose a type that the catalogue has, or give its volts and amperes."))
             yield _unknown(lamp.id, lamp.type or "", sentence("lamp"), "caution", mend)
     for part in case.kinds.get(Thermistor, ()):
         if isinstance(part, Thermistor) and thermistor_law(part, case.circuit.context) is None:
-            mend = sentence("Choose a type that the catalogue has, or give its figures.")
+            mend = Mend(sentence("Choose a type that the catalogue has, or give its figures."))
             yield _unknown(part.id, part.type or "", sentence("thermistor"), "caution", mend)
 
 
-def _unknown(part_id: str, name: str, noun: Sentence, severity: str, mend: Sentence) -> Finding:
+def _unknown(part_id: str, name: str, noun: Sentence, severity: str, mend: Mend) -> Finding:
     return Finding(
         rule="type-unknown",
         severity="fault" if severity == "fault" else "caution",
@@ -105,20 +106,26 @@ def _unknown(part_id: str, name: str, noun: Sentence, severity: str, mend: Sente
             type=shown(name),
             id=part_id,
         ),
-        mend=mend,
+        mend=mend.says,
         source=sentence("the catalogue"),
+        remedies=mend.remedies,
     )
 
 
-def _suggestion(case: Case, name: str) -> Sentence:
+def _suggestion(case: Case, tube: Tube) -> Mend:
     """The nearest names of the catalogue: those that share the longest beginning."""
-    text = name.strip()
+    text = tube.type.strip()
     while len(text) >= _LEAST_LETTERS:
         near = [hit.name for hit in case.catalogue.search(text, 6) if hit.kind == "tube"]
         if near:
-            return sentence("Did you mean {near}? Or add the type to the sheet.", near=_either(near[:3]))
+            return Mend(
+                sentence("Did you mean {near}? Or add the type to the sheet.", near=_either(near[:3])),
+                tuple(
+                    set_fields(sentence("Make it {type}", type=name), tube.id, type=name) for name in near[:3]
+                ),
+            )
         text = text[:-1]
-    return sentence("Choose a type that the catalogue has, or add the type to the sheet.")
+    return Mend(sentence("Choose a type that the catalogue has, or add the type to the sheet."))
 
 
 def _either(names: list[str]) -> Text:
@@ -146,4 +153,5 @@ def override_unused(case: Case) -> Iterator[Finding]:
                 ),
                 mend=sentence("Take the rating off, or add a type of your own with these sections."),
                 source=sentence("ratings of one's own hold for heaters of one section"),
+                remedies=(set_fields(sentence("Take the rating off"), tube.id, rated_v=None, rated_a=None),),
             )

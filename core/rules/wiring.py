@@ -8,10 +8,12 @@ from core.catalogue.wire import chassis_limit_a
 from core.elements.branch import Branch, Contact, Hot
 from core.overloads import is_too_hot
 from core.preferred import next_wattage
+from core.remedy import Remedy
 from core.results import ROUNDING, BranchPoint, Finding, OperatingPoint, Sentence, sentence
 from core.rules.basis import Case
 from core.rules.mends import size_for_current, size_for_drop
 from core.rules.nets import Nets
+from core.rules.offers import Mend, set_fields, take_out
 from core.rules.words import amps, apart, listed, mains_words, rating, share, volts, watts, wire_size
 from core.sheet import Joint, Lamp, Relay, Resistor, Switch, Tube, Wire
 from core.units import Dimension
@@ -21,6 +23,8 @@ DROP_PCT = 2.0
 GOOD_DROP_PCT = 1.0
 UNRATED_W = 0.125
 _CONTACTS = ("com", "no", "nc")
+
+Size = tuple[int | None, float | None]
 
 
 def wire_current(case: Case) -> Iterator[Finding]:
@@ -33,14 +37,14 @@ def wire_current(case: Case) -> Iterator[Finding]:
         limit = limits.get(size)
         if limit is None:
             limit = limits[size] = chassis_limit_a(*size)
-        for point in case.points:
-            at_work = point.branches.get(wire.id)
-            if at_work is not None and at_work.a > limit * (1 + ROUNDING):
-                yield _hot_wire(wire, point, at_work.a, limit)
+        carried = [(point, point.branches[wire.id].a) for point in case.points if wire.id in point.branches]
+        over = [(point, a) for point, a in carried if a > limit * (1 + ROUNDING)]
+        size = size_for_current(wire, max(a for _, a in over)) if over else (None, None)
+        for point, a in over:
+            yield _hot_wire(wire, point, a, limit, size)
 
 
-def _hot_wire(wire: Wire, point: OperatingPoint, a: float, limit: float) -> Finding:
-    size = size_for_current(wire, a)
+def _hot_wire(wire: Wire, point: OperatingPoint, a: float, limit: float, size: Size) -> Finding:
     return Finding(
         rule="wire-current",
         severity="fault",
@@ -60,10 +64,18 @@ def _hot_wire(wire: Wire, point: OperatingPoint, a: float, limit: float) -> Find
         limit=limit,
         unit="A",
         source=WIRE_SOURCE,
+        remedies=_of_size(wire, size),
     )
 
 
-def _thicker(size: tuple[int | None, float | None]) -> Sentence | None:
+def _of_size(wire: Wire, size: Size) -> tuple[Remedy, ...]:
+    """The wire made of another size, where there is one."""
+    if size == (None, None):
+        return ()
+    return (set_fields(sentence("{size}", size=wire_size(*size)), wire.id, awg=size[0], area_mm2=size[1]),)
+
+
+def _thicker(size: Size) -> Sentence | None:
     """What to do where no wire is thick enough."""
     return sentence("Run two wires side by side, or shorten the way.") if size == (None, None) else None
 
@@ -120,6 +132,7 @@ def _dropping(case: Case, wire: Wire, at_work: BranchPoint, rated: float) -> Fin
         limit=limit,
         unit="V",
         source=sentence("common practice: 2 % a wire"),
+        remedies=_of_size(wire, size),
     )
 
 
@@ -132,50 +145,60 @@ def resistor_power(case: Case) -> Iterator[Finding]:
         if not at_work:
             continue
         found = [(point, branch.w) for point, branch in at_work]
+        mend = _fit_mend(part, max(w for _, w in found))
         if part.rated_w is None:
             point, most = max(found, key=lambda pair: pair[1])
             if most > UNRATED_W * (1 + ROUNDING):
-                yield _unrated(part, point, most)
+                yield _unrated(part, point, most, mend)
             continue
         over = [(point, branch.w) for point, branch in at_work if is_too_hot(part, branch)]
         for point, w in over:
-            yield _power(part, point, w, part.rated_w, True)
+            yield _power(part, point, w, part.rated_w, mend)
         if not over and found[0][1] > part.rated_w / 2 * (1 + ROUNDING):
-            yield _power(part, *found[0], part.rated_w / 2, False)
+            yield _power(part, *found[0], part.rated_w / 2, mend, is_fault=False)
 
 
-def _fit_mend(w: float) -> Sentence:
+def _fit_mend(part: Resistor, w: float) -> Mend:
+    """What a resistor should be rated for that turns up to ``w`` watts into heat."""
     fit = next_wattage(2 * w)
     if fit is None:
-        return sentence("Share the {w} among several resistors, each rated at twice its part.", w=watts(w))
-    return sentence("Fit {fit}: twice the {w} that it turns into heat.", fit=rating(fit), w=watts(w))
+        return Mend(
+            sentence("Share the {w} among several resistors, each rated at twice its part.", w=watts(w))
+        )
+    says = sentence("Fit {fit}: twice the {w} that it turns into heat.", fit=rating(fit), w=watts(w))
+    return Mend(says, (set_fields(sentence("Fit {fit}", fit=rating(fit)), part.id, rated_w=fit),))
 
 
-def _power(part: Resistor, point: OperatingPoint, w: float, limit: float, fault: bool) -> Finding:
+def _power(
+    part: Resistor, point: OperatingPoint, w: float, limit: float, mend: Mend, is_fault: bool = True
+) -> Finding:
     return Finding(
         rule="resistor-power",
-        severity="fault" if fault else "caution",
+        severity="fault" if is_fault else "caution",
         where=(part.id,),
-        title=sentence("{id} is rated too low" if fault else "{id} runs hot", id=part.id),
+        title=sentence("{id} is rated too low" if is_fault else "{id} runs hot", id=part.id),
         says=sentence(
             "{id} turns {w} into heat at {condition}, more than the {rated} it is rated for."
-            if fault
+            if is_fault
             else "{id} turns {w} into heat, more than half of its {rated}: it will run very hot.",
             id=part.id,
             w=apart(w, limit, Dimension.WATTS)[0],
             rated=rating(part.rated_w or 0.0),
             condition=mains_words(point.condition.name),
         ),
-        mend=_fit_mend(w),
+        mend=mend.says,
         condition=point.condition.name,
         value=w,
         limit=limit,
         unit="W",
-        source=sentence("the rating of the resistor" if fault else "common practice: twice the dissipation"),
+        source=sentence(
+            "the rating of the resistor" if is_fault else "common practice: twice the dissipation"
+        ),
+        remedies=mend.remedies,
     )
 
 
-def _unrated(part: Resistor, point: OperatingPoint, w: float) -> Finding:
+def _unrated(part: Resistor, point: OperatingPoint, w: float, mend: Mend) -> Finding:
     return Finding(
         rule="resistor-power",
         severity="note",
@@ -187,12 +210,13 @@ def _unrated(part: Resistor, point: OperatingPoint, w: float) -> Finding:
             w=watts(w),
             condition=mains_words(point.condition.name),
         ),
-        mend=_fit_mend(w),
+        mend=mend.says,
         condition=point.condition.name,
         value=w,
         limit=UNRATED_W,
         unit="W",
         source=sentence("common practice: twice the dissipation"),
+        remedies=mend.remedies,
     )
 
 
@@ -231,6 +255,7 @@ def _open(owners: tuple[str, ...], is_held: bool) -> Finding:
             ids=listed(owners),
         ),
         source=sentence("the circuit itself"),
+        remedies=(take_out(owners),),
     )
 
 
