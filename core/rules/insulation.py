@@ -7,17 +7,20 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from core.catalogue.types import TubeType
+from core.remedy import Lift, OwnWinding, Remedy
 from core.results import Finding, OperatingPoint, Sentence, sentence
 from core.rules.basis import Case, Line
-from core.rules.mends import lift_window
-from core.rules.references import is_joined_rectifier
-from core.rules.words import apart, listed, mains_words, volts
+from core.rules.mends import lift_window, supply_rating_a
+from core.rules.offers import Mend, set_fields
+from core.rules.references import is_joined_rectifier, ties
+from core.rules.words import amps, apart, listed, mains_words, volts
 from core.sentences import Text
-from core.sheet import Tube
+from core.sheet import Elevation, Tube
 
 UNPUBLISHED_V = 90.0
 # a bias through 10 kΩ into milliohms is solved to fewer digits than the volts across heaters
 BIAS_ROUNDING = 1e-6
+_LIFT_DECIMALS = 1
 _ROOT_TWO = math.sqrt(2)
 
 
@@ -53,7 +56,7 @@ def stress_limits(kind: TubeType) -> StressLimits:
 def heater_cathode_voltage(case: Case) -> Iterator[Finding]:
     """Tubes whose cathode is too far from their heater."""
     known: dict[str, StressLimits] = {}
-    mends: dict[Line, Sentence] = {}
+    mends: dict[Line, Mend] = {}
     for tube, kind in case.tubes:
         cathode_v = tube.cathode_v
         if cathode_v is None or not _is_judged(tube, kind):
@@ -110,7 +113,7 @@ def _worst(cathode_v: float, kind: TubeType, pins: list[tuple[float, float]]) ->
 
 
 def _finding(
-    tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress, mend: Sentence, has_ac: bool
+    tube: Tube, kind: TubeType, point: OperatingPoint, worst: _Stress, mend: Mend, has_ac: bool
 ) -> Finding:
     got, told = apart(worst.value, worst.limit)
     values: dict[str, Text] = {
@@ -127,7 +130,8 @@ def _finding(
         where=(tube.id,),
         title=sentence("Heater of {id} too far from its cathode", id=tube.id),
         says=_stress_says(worst, values),
-        mend=mend,
+        mend=mend.says,
+        remedies=mend.remedies,
         condition=point.condition.name,
         value=worst.value,
         limit=worst.limit,
@@ -170,7 +174,7 @@ def _stress_source(kind: TubeType, worst: _Stress) -> Text:
     return kind.source_of(worst.field) or sentence("the limits of the type")
 
 
-def _lift_mend(case: Case, line: Line) -> Sentence:
+def _lift_mend(case: Case, line: Line) -> Mend:
     """The lift above chassis that satisfies every tube of the line at every mains, if there is one."""
     tubes = _with_cathodes(case, line)
     bounds: list[tuple[float, float]] = []
@@ -184,16 +188,38 @@ def _lift_mend(case: Case, line: Line) -> Sentence:
             bounds.extend(_bounds(tube, kind, pin, base) for pin in _pins_of(line, tube, kind, point))
     if line.has_mains:
         high = _high_cathodes(tubes)
-        return sentence("Move {ids} towards the chassis end of the string.", ids=listed(high))
+        return Mend(sentence("Move {ids} towards the chassis end of the string.", ids=listed(high)))
     window = lift_window(bounds)
     if window is None:
-        return _no_lift(tubes)
-    return sentence(
+        return Mend(_no_lift(tubes))
+    best = _best_of(*window)
+    says = sentence(
         "Lift the heater line to between {low} and {high} above the chassis; {best} is best.",
         low=volts(window[0]),
         high=volts(window[1]),
-        best=volts(sum(window) / 2),
+        best=volts(best),
     )
+    return Mend(says, _lifted(case, line, best - base))
+
+
+def _best_of(low: float, high: float) -> float:
+    """The middle of a window of lifts, in whole volts where the window is wide enough for that."""
+    middle = (low + high) / 2
+    return float(round(middle)) if low <= round(middle) <= high else middle
+
+
+def _lifted(case: Case, line: Line, more: float) -> tuple[Remedy, ...]:
+    """A lift in place of the chassis, or ``more`` volts at the lift that is there already."""
+    hard, soft = ties(case, line)
+    lifts = [one for one in (*hard, *soft) if isinstance(case.sheet.part_by_id.get(one), Elevation)]
+    if not lifts and len(hard) + bool(soft) == 1 and all(o in case.sheet.wire_by_id for o in (*hard, *soft)):
+        v = round(more, _LIFT_DECIMALS)
+        return (Remedy(sentence("Lift it to {v}", v=volts(v)), (Lift((*hard, *soft), v),)),)
+    lift = case.sheet.part_by_id.get(lifts[0]) if lifts else None
+    if not isinstance(lift, Elevation) or len(hard) + len(soft) != 1:
+        return ()
+    v = round(lift.volts + more, _LIFT_DECIMALS)
+    return (set_fields(sentence("Lift it to {v}", v=volts(v)), lift.id, volts=v),)
 
 
 def _no_lift(tubes: list[tuple[Tube, TubeType]]) -> Sentence:
@@ -275,7 +301,21 @@ def _shared(case: Case, one: str, others: list[str]) -> Finding:
         says=says,
         mend=sentence("Give {id} a winding of its own that is tied to nothing else.", **values),
         source=sentence("common practice"),
+        remedies=_own_winding(case, one),
     )
+
+
+def _own_winding(case: Case, one: str) -> tuple[Remedy, ...]:
+    """A winding of its own for a heater of one section that no other is fed through."""
+    kind = case.tube_types[one]
+    if len(kind.sections) != 1:
+        return ()
+    section, ends = kind.sections[0], tuple(f"{one}.{pin}" for pin in kind.sections[0].pins)
+    if any(len(case.circuit.wires_at.get(end, ())) > 1 for end in ends):
+        return ()
+    rated_a = supply_rating_a(section.rated_a)
+    title = sentence("Fit a winding of {v}, {a}", v=volts(section.rated_v), a=amps(rated_a))
+    return (Remedy(title, (OwnWinding((ends[0], ends[1]), section.rated_v, rated_a),)),)
 
 
 def _name(case: Case, one: str) -> str:

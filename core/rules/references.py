@@ -6,12 +6,16 @@ from collections.abc import Iterator
 
 from core.elements.branch import GROUND, Coil, Hot, Ntc, Resistive
 from core.preferred import next_wattage
-from core.results import Finding, Sentence, sentence
+from core.remedy import Across, Remedy, TakeOut, TieToChassis
+from core.results import Finding, sentence
 from core.rules.basis import Case, Line, is_lift
 from core.rules.mends import REFERENCE_OHM, reference_pair_w
 from core.rules.nets import Nets
+from core.rules.offers import Mend, take_out
 from core.rules.words import listed, ohms, rating, volts, watts
-from core.sheet import Battery, DcSupply, MainsFeed, Winding
+from core.sentences import Text
+from core.sheet import Battery, DcSupply, MainsFeed, Resistor, Winding
+from core.terminals import terminal_names
 
 
 def is_joined_rectifier(case: Case, part_id: str) -> bool:
@@ -30,6 +34,7 @@ def no_chassis_reference(case: Case) -> Iterator[Finding]:
         tubes = [one for one in line.heaters if one in case.tube_types]
         if not tubes or all(is_joined_rectifier(case, one) for one in tubes):
             continue  # a rectifier whose heater is its cathode must float
+        mend = _reference_mend(case, line)
         yield Finding(
             rule="no-chassis-reference",
             severity="caution",
@@ -40,28 +45,42 @@ def no_chassis_reference(case: Case) -> Iterator[Finding]:
                 " strains the insulation between heater and cathode.",
                 ids=listed(line.supplies),
             ),
-            mend=_reference_mend(case, line),
+            mend=mend.says,
             source=sentence("common practice: every heater line has one reference"),
+            remedies=mend.remedies,
         )
 
 
-def _reference_mend(case: Case, line: Line) -> Sentence:
+def _reference_mend(case: Case, line: Line) -> Mend:
     supply = line.supplies[0]
     part = case.sheet.part_by_id[supply]
     if isinstance(part, Winding) and part.centre_tap:
-        return sentence("Wire the centre tap {tap} to the chassis, or to a DC lift.", tap=f"{supply}.ct")
+        tap = f"{supply}.ct"
+        return Mend(
+            sentence("Wire the centre tap {tap} to the chassis, or to a DC lift.", tap=tap), _tie_of(tap)
+        )
     if isinstance(part, DcSupply | Battery):
-        return sentence("Wire {minus} to the chassis, or to a DC lift.", minus=f"{supply}.-")
+        minus = f"{supply}.-"
+        return Mend(sentence("Wire {minus} to the chassis, or to a DC lift.", minus=minus), _tie_of(minus))
     point = case.nominal.supplies.get(supply)
     v = point.v if point is not None and point.v > 0 else case.supply_volts[supply]
     heat = reference_pair_w(v, REFERENCE_OHM)
-    return sentence(
+    rated_w = next_wattage(2 * heat) or heat * 2
+    values: dict[str, Text] = {"ohm": ohms(REFERENCE_OHM), "rated": rating(rated_w)}
+    says = sentence(
         "Two resistors of {ohm}, one from each side to the chassis, make the middle of it: each turns {w}"
         " into heat, so fit {rated}.",
-        ohm=ohms(REFERENCE_OHM),
         w=watts(heat),
-        rated=rating(next_wattage(2 * heat) or heat * 2),
+        **values,
     )
+    names = terminal_names(part) or ()
+    sides = [Across(f"{supply}.{name}", "", REFERENCE_OHM, rated_w) for name in names[:2]]
+    return Mend(says, (Remedy(sentence("Fit 2 × {ohm} {rated} to the chassis", **values), tuple(sides)),))
+
+
+def _tie_of(terminal: str) -> tuple[Remedy, ...]:
+    title = sentence("Wire {terminal} to the chassis", terminal=terminal)
+    return (Remedy(title, (TieToChassis(terminal),)),)
 
 
 def second_reference(case: Case) -> Iterator[Finding]:
@@ -69,7 +88,7 @@ def second_reference(case: Case) -> Iterator[Finding]:
     for line in case.lines:
         if len(line.ground) < 2 or line.has_mains or not line.supplies:
             continue
-        hard, soft = _ties(case, line)
+        hard, soft = ties(case, line)
         if len(hard) + bool(soft) > 1:
             where = (*hard, *soft)
             yield Finding(
@@ -87,10 +106,41 @@ def second_reference(case: Case) -> Iterator[Finding]:
                 value=float(len(hard) + bool(soft)),
                 limit=1.0,
                 source=sentence("common practice: every heater line has one reference"),
+                remedies=_one_tie(case, hard, soft),
             )
 
 
-def _ties(case: Case, line: Line) -> tuple[list[str], list[str]]:
+def _one_tie(case: Case, hard: list[str], soft: list[str]) -> tuple[Remedy, ...]:
+    """One remedy a tie that may go where there are two, else one a tie that may stay; resistors go together."""
+    groups = [*((one,) for one in hard), *((tuple(soft),) if soft else ())]
+    if len(groups) == 2:
+        return tuple(take_out(_with_resistors(case, group)) for group in groups)
+    return tuple(
+        Remedy(
+            sentence("Keep {ids} only", ids=listed(kept)),
+            (TakeOut(tuple(o for g in groups if g != kept for o in _with_resistors(case, g))),),
+        )
+        for kept in groups
+    )
+
+
+def _with_resistors(case: Case, wires: tuple[str, ...]) -> tuple[str, ...]:
+    """Ties that go, each with the resistor that would hang on it alone."""
+    found = []
+    for one in wires:
+        wire = case.sheet.wire_by_id.get(one)
+        ends = () if wire is None else (wire.start, wire.end)
+        hung = [
+            part.id
+            for end in ends
+            if isinstance(part := case.sheet.part_by_id[end.rpartition(".")[0]], Resistor)
+            and len(case.circuit.wires_at[end]) == 1
+        ]
+        found.append(hung[0] if hung else one)
+    return tuple(found)
+
+
+def ties(case: Case, line: Line) -> tuple[list[str], list[str]]:
     """Ids of what ties a line to the chassis: directly, and through resistors."""
     at_chassis = {branch.key for branch in line.ground}
     inside = [branch for branch in line.island.branches if branch.key not in at_chassis]
@@ -149,4 +199,13 @@ def live_chassis(case: Case) -> Iterator[Finding]:
             says=says,
             mend=mend,
             source=sentence("usual caution for sets without a mains transformer"),
+            remedies=_off_the_chassis(case, line) if live else (),
         )
+
+
+def _off_the_chassis(case: Case, line: Line) -> tuple[Remedy, ...]:
+    """The wires that make the chassis live taken out; whether the heaters need them is another matter."""
+    tied = [branch.owner for branch in line.ground]
+    if any(one not in case.sheet.wire_by_id for one in tied):
+        return ()
+    return (Remedy(sentence("Take {ids} off the chassis", ids=listed(tied)), (TakeOut(tuple(tied)),)),)

@@ -46,13 +46,14 @@ def wrong_halves(case: Case, tube: Tube, kind: TubeType) -> Iterator[Finding]:
         if other.key in group and {owner_of(key) for key in group} == {tube.id}:
             yield _series_on_half(case, tube, kind, one, other)
     elif min(ratios) >= LEAST_DOUBLE * (1 - ROUNDING) and max(ratios) <= MOST_DOUBLE * (1 + ROUNDING):
-        tap, ends = _tap_and_ends(kind)
+        tap, ends = tap_and_ends(kind)
         nets = case.wire_nets
         if nets.joined(f"{tube.id}.{ends[0]}", f"{tube.id}.{ends[1]}"):
             yield _parallel_on_double(case, tube, kind, one, tap, ends)
 
 
-def _tap_and_ends(kind: TubeType) -> tuple[str, tuple[str, str]]:
+def tap_and_ends(kind: TubeType) -> tuple[str, tuple[str, str]]:
+    """The tap of a heater of two sections, and its ends."""
     first, second = (section.pins for section in kind.sections)
     tap = next((pin for pin in first if pin in second), first[1])
     ends = [pin for pin in (*first, *second) if pin != tap]
@@ -60,7 +61,7 @@ def _tap_and_ends(kind: TubeType) -> tuple[str, tuple[str, str]]:
 
 
 def _series_on_half(case: Case, tube: Tube, kind: TubeType, one: HeaterPoint, other: HeaterPoint) -> Finding:
-    tap, ends = _tap_and_ends(kind)
+    tap, ends = tap_and_ends(kind)
     whole = one.rated_v + other.rated_v
     return Finding(
         rule="wrong-strap",
