@@ -8,9 +8,8 @@ from core.elements.branch import Hot
 from core.limits import STRING_TOLERANCE_PCT, owner_of
 from core.remedy import Across, Remedy
 from core.results import ROUNDING, Finding, Sentence, sentence
-from core.rules.basis import STRING_SOURCE, Case
+from core.rules.basis import STRING_SOURCE, Case, Mend
 from core.rules.mends import Fitted, shunt_for
-from core.rules.offers import Mend
 from core.rules.words import amps, listed, ohms, rating, tube_name, volts
 from core.sentences import Text
 from core.sheet import Tube

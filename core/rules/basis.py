@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import combinations
+from typing import NamedTuple
 
 from core.catalogue import Catalogue
 from core.catalogue.types import TubeType
@@ -13,6 +14,7 @@ from core.circuit import Circuit, Island
 from core.circuit.build import is_ideal, is_open
 from core.elements.branch import GROUND, Branch, Contact, Hot, Ntc, Rectifying, Resistive, Source
 from core.limits import strung_keys
+from core.remedy import Remedy
 from core.results import Finding, HeaterPoint, Limits, OperatingPoint, Sentence, sentence
 from core.rules.nets import Nets, Ways, ways
 from core.sheet import (
@@ -33,6 +35,13 @@ from core.strings import Topology
 from core.terminals import terminal_names
 
 STRING_SOURCE = sentence("RCA 12AX7-A data sheet, 10-60: ±6 % for series operation")
+
+
+class Mend(NamedTuple):
+    """A sentence, and the remedies that carry it out; none where nobody but the user can say how."""
+
+    says: Sentence
+    remedies: tuple[Remedy, ...] = ()
 
 
 @dataclass(frozen=True, eq=False)
@@ -147,7 +156,7 @@ class Case:
         return {}
 
     @cached_property
-    def line_mends(self) -> dict[Line, tuple[float, float, Sentence]]:
+    def line_mends(self) -> dict[Line, tuple[float, float, Mend]]:
         """Least and most volts over rated volts on a line and what would mend it, filled as they are asked."""
         return {}
 

@@ -8,10 +8,10 @@ from typing import NamedTuple
 from core.elements.branch import Coil
 from core.remedy import Join, MoveEnds, Remedy, SetFields, Step
 from core.results import COLD_SHARE, Finding, HeaterPoint, Sentence, sentence
-from core.rules.basis import Case, Line
+from core.rules.basis import Case, Line, Mend
 from core.rules.joining import joins
 from core.rules.loops import breaks
-from core.rules.offers import Mend, ends_at, moved, remedy, set_fields, strap, take_out
+from core.rules.offers import ends_at, moved, remedy, set_fields, strap, take_out
 from core.rules.strapping import shorting_straps
 from core.rules.words import apart, listed, pin_list, tube_name, volts
 from core.sentences import Text

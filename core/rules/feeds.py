@@ -114,6 +114,11 @@ def is_evenly_loaded(case: Case, supply: str) -> bool:
 
 def own_ohm(case: Case, line: Line, key: str) -> float:
     """Resistance in series with one heater section and with nothing that bypasses it, without wires."""
+    return sum(own_parts(case, line, key).values())
+
+
+def own_parts(case: Case, line: Line, key: str) -> dict[str, float]:
+    """Ohms at work of each part in series with one heater section and with nothing that bypasses it."""
     pulled = frozenset(one for one, branch in case.nominal.branches.items() if branch.pulled_in)
     closed, node_of = line.island.closed(pulled)
     edges = [
@@ -124,10 +129,10 @@ def own_ohm(case: Case, line: Line, key: str) -> float:
     labels = cycle_labels(edges)
     label = labels.get(key)
     wires: Mapping[str, object] = case.sheet.wire_by_id
-    found = 0.0
+    found: dict[str, float] = {}
     for branch in closed:
         passive = isinstance(branch.law, Resistive | Ntc) and branch.owner not in wires
         if label and passive and labels.get(branch.key) == label:
             at_work = case.nominal.branches[branch.key]
-            found += at_work.v / at_work.a if at_work.a > 0 else 0.0
+            found[branch.owner] = at_work.v / at_work.a if at_work.a > 0 else 0.0
     return found

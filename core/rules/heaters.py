@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from core.catalogue.types import TubeType
 from core.limits import current_tolerance, volt_limits
-from core.results import DEFAULT_V_PCT, Finding, HeaterPoint, Limits, OperatingPoint, Sentence, sentence
-from core.rules.basis import STRING_SOURCE, Case
+from core.results import DEFAULT_V_PCT, Finding, HeaterPoint, Limits, OperatingPoint, sentence
+from core.rules.basis import STRING_SOURCE, Case, Mend
 from core.rules.remedies import current_mend, over_mend, under_mend
 from core.rules.words import amps, band, mains_words, percent, volts
 from core.sheet import Tube
@@ -18,7 +18,7 @@ VOLTS_SOURCE = sentence("usual practice for receiving tubes: M. J. Darby, The Ra
 def heater_voltage(case: Case) -> Iterator[Finding]:
     """Heaters outside the volts of their type, and lamps above theirs."""
     for tube, kind in case.tubes:
-        mends: dict[bool, Sentence] = {}
+        mends: dict[bool, Mend] = {}
         for point, outside in _outside(case, tube.id, by_current=False):
             worst = max(outside, key=lambda section: abs(section.deviation_pct))
             over = worst.v > worst.rated_v
@@ -48,7 +48,7 @@ def _outside(
 
 
 def _volts_finding(
-    tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint, mend: Sentence
+    tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint, mend: Mend
 ) -> Finding:
     low, high = volt_limits(kind)
     over = section.v > section.rated_v
@@ -73,7 +73,8 @@ def _volts_finding(
         where=(tube.id,),
         title=title,
         says=says,
-        mend=mend,
+        mend=mend.says,
+        remedies=mend.remedies,
         condition=point.condition.name,
         value=section.v,
         limit=section.rated_v * (1 + limit_pct / 100),
@@ -84,9 +85,11 @@ def _volts_finding(
 
 def _lamps(case: Case) -> Iterator[Finding]:
     for lamp in case.lamps:
+        mend = None
         for point in case.points:
             for section in point.heaters.get(lamp.id, ()):
                 if case.limits[section.key].is_harmful(section):
+                    mend = mend or over_mend(case, lamp.id, DEFAULT_V_PCT)
                     yield Finding(
                         rule="heater-voltage",
                         severity="caution",
@@ -100,7 +103,8 @@ def _lamps(case: Case) -> Iterator[Finding]:
                             off=percent(section.deviation_pct),
                             rated=volts(section.rated_v),
                         ),
-                        mend=over_mend(case, lamp.id, DEFAULT_V_PCT),
+                        mend=mend.says,
+                        remedies=mend.remedies,
                         condition=point.condition.name,
                         value=section.v,
                         limit=section.rated_v * (1 + DEFAULT_V_PCT / 100),
@@ -116,7 +120,7 @@ def heater_current(case: Case) -> Iterator[Finding]:
     if not case.strung:
         return
     for tube, kind in case.tubes:
-        mends: dict[str, Sentence] = {}
+        mends: dict[str, Mend] = {}
         for point, outside in _outside(case, tube.id, by_current=True):
             worst = max(outside, key=lambda section: abs(section.deviation_a_pct))
             if worst.key not in mends:
@@ -125,7 +129,7 @@ def heater_current(case: Case) -> Iterator[Finding]:
 
 
 def _amps_finding(
-    tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint, mend: Sentence
+    tube: Tube, kind: TubeType, point: OperatingPoint, section: HeaterPoint, mend: Mend
 ) -> Finding:
     tolerance = current_tolerance(kind)
     over = section.a > section.rated_a
@@ -150,7 +154,8 @@ def _amps_finding(
             rated=amps(section.rated_a),
             band=band(-tolerance, tolerance),
         ),
-        mend=mend,
+        mend=mend.says,
+        remedies=mend.remedies,
         condition=point.condition.name,
         value=section.a,
         limit=section.rated_a * (1 + side / 100),

@@ -9,9 +9,9 @@ from typing import NamedTuple
 from core.catalogue.types import TubeType
 from core.remedy import Lift, OwnWinding, Remedy
 from core.results import Finding, OperatingPoint, Sentence, sentence
-from core.rules.basis import Case, Line
+from core.rules.basis import Case, Line, Mend
 from core.rules.mends import lift_window, supply_rating_a
-from core.rules.offers import Mend, set_fields
+from core.rules.offers import set_fields
 from core.rules.references import is_joined_rectifier, ties
 from core.rules.words import amps, apart, listed, mains_words, volts
 from core.sentences import Text

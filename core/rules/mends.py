@@ -112,6 +112,12 @@ def size_for_drop(
     return _size(wire, lambda awg, area: ohm_per_m(awg, area, temp_c) < ohm)
 
 
+def size_for_share(wire: Wire, share: float) -> tuple[int | None, float | None]:
+    """The next size with at most this share of the wire's resistance; (None, None) where none has so little."""
+    most = share * ohm_per_m(wire.awg, wire.area_mm2)
+    return _size(wire, lambda awg, area: ohm_per_m(awg, area) <= most)
+
+
 def _size(wire: Wire, fits: Callable[[int | None, float | None], bool]) -> tuple[int | None, float | None]:
     if wire.awg is not None:
         sizes = range(wire.awg - 1 - (wire.awg - 1) % 2, _THICKEST_AWG - 1, -2)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import NamedTuple
 
 from core.remedy import InSeries, Join, MoveEnds, Remedy, SetFields, Step, TakeOut, Value
 from core.results import Sentence, sentence
@@ -13,13 +12,6 @@ from core.rules.words import listed, ohms, rating
 from core.sentences import Text
 
 CARRIES_A = 1e-9  # less is what rounding leaves
-
-
-class Mend(NamedTuple):
-    """A sentence, and the remedies that carry it out; none where nobody but the user can say how."""
-
-    says: Sentence
-    remedies: tuple[Remedy, ...] = ()
 
 
 def remedy(title: Sentence, *steps: Step) -> Remedy:

@@ -9,9 +9,9 @@ from core.elements.branch import Coil
 from core.overloads import is_blown
 from core.preferred import nearest, next_wattage
 from core.results import ROUNDING, Finding, OperatingPoint, sentence
-from core.rules.basis import Case
+from core.rules.basis import Case, Mend
 from core.rules.mends import next_fuse_a, supply_rating_a
-from core.rules.offers import Mend, set_fields
+from core.rules.offers import set_fields
 from core.rules.words import amps, apart, mains_words, ohms, rating, volts, watts
 from core.sheet import Balance, Fuse, Relay, Thermistor
 from core.units import Dimension

@@ -8,10 +8,10 @@ from core.elements.branch import GROUND, Coil, Hot, Ntc, Resistive
 from core.preferred import next_wattage
 from core.remedy import Across, Remedy, TakeOut, TieToChassis
 from core.results import Finding, sentence
-from core.rules.basis import Case, Line, is_lift
+from core.rules.basis import Case, Line, Mend, is_lift
 from core.rules.mends import REFERENCE_OHM, reference_pair_w
 from core.rules.nets import Nets
-from core.rules.offers import Mend, take_out
+from core.rules.offers import take_out
 from core.rules.words import listed, ohms, rating, volts, watts
 from core.sentences import Text
 from core.sheet import Battery, DcSupply, MainsFeed, Resistor, Winding

@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
-from core.elements.branch import Source
 from core.results import COLD_SHARE, HeaterPoint, Sentence, sentence
 from core.rules.balance import is_unbalanced
-from core.rules.basis import Case, Line
-from core.rules.feeds import Feed, Need, feed_of, is_evenly_loaded, need, own_ohm, string_of, warm_section
-from core.rules.mends import EXPONENT, leg_resistor, resistor_for
+from core.rules.basis import Case, Line, Mend
+from core.rules.droppers import (
+    Change,
+    dropper_mend,
+    dropper_of,
+    heavier_wires,
+    own_resistor,
+    resized,
+    set_to,
+    single_supply_mend,
+)
+from core.rules.feeds import Feed, Need, feed_of, need, own_ohm, string_of, warm_section
+from core.rules.mends import EXPONENT, resistor_for
 from core.rules.strapping import has_halves, shorted_heater, wrong_halves
 from core.rules.words import band, listed, ohms, percent, rating, set_volts, share, volts
 from core.sentences import Text
-from core.sheet import Tube, Winding
+from core.sheet import Tube
 
 DROP_SHARE = 0.02
 RIGHT_RATIO = 1.005
@@ -20,53 +29,57 @@ ALIKE = 1.06  # heaters this close in volts over rating are mended together
 BALANCE_FIRST = sentence("Balance the string first: its heaters want different currents.")
 
 
-def over_mend(case: Case, part_id: str, high_pct: float) -> Sentence:
+def over_mend(case: Case, part_id: str, high_pct: float) -> Mend:
     """What would lower a heater that gets more volts than ``high_pct`` over its rating."""
     section = warm_section(case, part_id, over=True)
     first = _deferred(case, part_id, section) or _band_mend(case, part_id, section)
     if first is not None or section is None:
-        return first or sentence("A supply with fewer volts is needed.")
+        return first or Mend(sentence("A supply with fewer volts is needed."))
     line = case.line_of[part_id]
     ratio = section.v / section.rated_v
     if ratio <= RIGHT_RATIO:
         mains = case.sheet.mains.high_pct
         worst = max(one.v / one.rated_v for point in case.points for one in point.heaters[part_id])
         held = mains * (1 + high_pct / 100 - ratio) / (worst - ratio) if worst > ratio else mains
-        return sentence(
-            "At nominal mains it is not over: mains held to {mains}, or a regulated supply, would mend it.",
-            mains=percent(held),
+        return Mend(
+            sentence(
+                "At nominal mains it is not over: mains held to {mains}, or a regulated supply, would mend it.",
+                mains=percent(held),
+            )
         )
     low, high, mend = case.line_mends.get(line) or _line_mend(case, line)
     if not line.has_mains and high > low * ALIKE and ratio > low * ALIKE:
-        own = _own_resistor(case, line, part_id, section)
-        return own or sentence(
-            "It wants fewer volts than the other heaters of its line: feed it from a supply of its own."
+        own = own_resistor(case, line, part_id, section)
+        return own or Mend(
+            sentence(
+                "It wants fewer volts than the other heaters of its line: feed it from a supply of its own."
+            )
         )
     return mend
 
 
-def _deferred(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence | None:
+def _deferred(case: Case, part_id: str, section: HeaterPoint | None) -> Mend | None:
     """What has to be mended before the volts or the current of a heater mean anything."""
     kind, tube = case.tube_types.get(part_id), case.sheet.part_by_id[part_id]
     if kind is not None and isinstance(tube, Tube):
         if has_halves(kind):
-            strapped = next((finding.mend for finding in wrong_halves(case, tube, kind)), None)
+            strapped = next(iter(wrong_halves(case, tube, kind)), None)
             if strapped is not None:
-                return strapped
+                return Mend(strapped.mend, strapped.remedies)
         if any(shorted_heater(case, tube, kind)):
-            return sentence("Mend the strap first: it shorts a part of the heater.")
+            return Mend(sentence("Mend the strap first: it shorts a part of the heater."))
     if any(one.v < COLD_SHARE * one.rated_v for one in case.nominal.heaters[part_id]) and section is not None:
-        return sentence("Mend the strap first: only a part of the heater is heated.")
+        return Mend(sentence("Mend the strap first: only a part of the heater is heated."))
     line = case.line_of[part_id]
     shorted = [one for one in line.supplies if one in case.shorted]
     if shorted:
-        return sentence("Mend the short circuit of {id} first.", id=listed(shorted))
+        return Mend(sentence("Mend the short circuit of {id} first.", id=listed(shorted)))
     if section is not None and is_unbalanced(one.rated_a for one in string_of(case, section)):
-        return BALANCE_FIRST
+        return Mend(BALANCE_FIRST)
     return None
 
 
-def _band_mend(case: Case, part_id: str, section: HeaterPoint | None) -> Sentence | None:
+def _band_mend(case: Case, part_id: str, section: HeaterPoint | None) -> Mend | None:
     """What to do where the heater is right at nominal mains and the mains band alone is wider than its window."""
     if section is None or abs(section.v / section.rated_v - 1) > NEARLY_RIGHT:
         return None
@@ -79,16 +92,18 @@ def _band_mend(case: Case, part_id: str, section: HeaterPoint | None) -> Sentenc
         or high * (100 + limits.low_pct) <= low * (100 + limits.high_pct)
     ):
         return None
-    return sentence(
-        "The mains band moves the heaters by {low} to {high}, more than the {window} that is allowed: regulate the"
-        " supply, or narrow the band.",
-        low=percent((low / section.v - 1) * 100),
-        high=percent((high / section.v - 1) * 100),
-        window=band(limits.low_pct, limits.high_pct),
+    return Mend(
+        sentence(
+            "The mains band moves the heaters by {low} to {high}, more than the {window} that is allowed: regulate the"
+            " supply, or narrow the band.",
+            low=percent((low / section.v - 1) * 100),
+            high=percent((high / section.v - 1) * 100),
+            window=band(limits.low_pct, limits.high_pct),
+        )
     )
 
 
-def _line_mend(case: Case, line: Line) -> tuple[float, float, Sentence]:
+def _line_mend(case: Case, line: Line) -> tuple[float, float, Mend]:
     """Least and most volts over rated volts among the warm heaters of a line, and what would lower the line.
 
     One heater that wants less than all others does not count for the mend.
@@ -101,17 +116,17 @@ def _line_mend(case: Case, line: Line) -> tuple[float, float, Sentence]:
     return case.line_mends[line]
 
 
-def _lower(case: Case, line: Line, alike: list[HeaterPoint]) -> Sentence:
+def _lower(case: Case, line: Line, alike: list[HeaterPoint]) -> Mend:
     """What would bring heaters that are over by about the same to their rating."""
     if line.has_mains:
-        return _dropper_mend(case, line, alike[-1])
+        return dropper_mend(case, line, alike[-1])
     feeds = [(feed, one) for one in alike if (feed := feed_of(case, line, one)) is not None]
     if not feeds:
-        return _several_supplies(line, alike[-1])
+        return Mend(_several_supplies(line, alike[-1]))
     feed = feeds[0][0]
     same = [need(case, one, section) for one, section in feeds if one.leg == feed.leg]
     wanted = Need((same[0].v + same[-1].v) / 2, (same[0].factor + same[-1].factor) / 2)
-    return _single_supply_mend(
+    return single_supply_mend(
         case, feed, wanted, listed([section.owner for one, section in feeds if one.leg == feed.leg])
     )
 
@@ -128,127 +143,48 @@ def _several_supplies(line: Line, section: HeaterPoint) -> Sentence:
     )
 
 
-def _own_resistor(case: Case, line: Line, part_id: str, section: HeaterPoint) -> Sentence | None:
-    """The resistor for one heater that wants less than all others on its line."""
-    if len(case.nominal.heaters[part_id]) != 1 or section.key in case.strung:
-        return None
-    there = own_ohm(case, line, section.key)
-    more = (section.v + there * section.a - section.rated_v) / section.rated_a - there
-    fitted = resistor_for(more, section.rated_a)
-    if fitted is None or fitted.rated_w is None:
-        return None
-    return sentence(
-        "{ohm} {w} in series with {id} alone brings it to its rated volts at nominal mains.",
-        ohm=ohms(fitted.ohm),
-        w=rating(fitted.rated_w),
-        id=part_id,
-    )
-
-
-def _single_supply_mend(case: Case, feed: Feed, wanted: Need, heaters: Text) -> Sentence:
-    branches = case.circuit.branches_by_owner[feed.supply]
-    amps = feed.a * wanted.factor
-    values: dict[str, Text] = {
-        "id": feed.supply,
-        "v": set_volts(wanted.v),
-        "heaters": heaters,
-        "leg": feed.leg,
-    }
-    if any(isinstance(branch.law, Source) and branch.law.limit_a is not None for branch in branches):
-        return sentence("Set {id} to {v}.", **values)
-    even = is_evenly_loaded(case, feed.supply)
-    spare_v = feed.emf - amps * feed.ohm - wanted.v
-    is_single = bool(feed.leg) or not isinstance(case.sheet.part_by_id[feed.supply], Winding)
-    if is_single:
-        fitted = resistor_for(spare_v / amps, amps)
-    elif even:
-        fitted = leg_resistor(feed.emf, feed.ohm, wanted.v, amps)
-    else:
-        return sentence(
-            "The halves of {id} are loaded unequally: share the heaters evenly between them first.", **values
-        )
-    if fitted is None or fitted.rated_w is None:
-        return sentence("Use a supply of {v}.", **values)
-    return sentence(
-        "{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains."
-        if is_single and not feed.leg
-        else "{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains."
-        if even
-        else "{ohm} {w} in the leg at {leg} brings {heaters} to rated volts at nominal mains.",
-        ohm=ohms(fitted.ohm),
-        w=rating(fitted.rated_w),
-        **values,
-    )
-
-
-def _dropper_mend(case: Case, line: Line, section: HeaterPoint) -> Sentence:
-    """What to change in a line fed straight from the mains, which themselves are as they are."""
-    feed = feed_of(case, line, section)
-    if feed is None:
-        return sentence("Size the dropper so that rated current flows at nominal mains.")
-    string = string_of(case, section)
-    now = (feed.v - sum(one.v for one in string)) / section.a
-    change = (feed.v - sum(one.rated_v for one in string)) / section.rated_a - now
-    return _dropper_words(change, now, section.rated_a)
-
-
-def _dropper_words(change: float, now: float, amps: float) -> Sentence:
-    fitted = resistor_for(abs(change), amps)
-    if fitted is None or fitted.rated_w is None or -change > now:
-        return sentence(
-            "The heaters of the string want more volts than the mains give, or less than a dropper can take:"
-            " change what stands in the string."
-        )
-    if change > 0:
-        return sentence(
-            "{ohm} {w} more in series brings rated current at nominal mains.",
-            ohm=ohms(fitted.ohm),
-            w=rating(fitted.rated_w),
-        )
-    return sentence(
-        "{ohm} less in series with the string brings rated current at nominal mains.", ohm=ohms(fitted.ohm)
-    )
-
-
-def under_mend(case: Case, part_id: str) -> Sentence:
+def under_mend(case: Case, part_id: str) -> Mend:
     """What would raise a heater that gets too few volts."""
     section = warm_section(case, part_id, over=False)
     first = _deferred(case, part_id, section)
     if first is not None or section is None:
-        return first or sentence("A supply with more volts is needed.")
+        return first or Mend(sentence("A supply with more volts is needed."))
     line = case.line_of[part_id]
     feed = feed_of(case, line, section)
     choked = _choked(case, line, part_id, feed) or _band_mend(case, part_id, section)
     if choked is not None:
         return choked
     if section.v / section.rated_v >= 1 / RIGHT_RATIO:
-        return sentence(
-            "At nominal mains it is not under: steadier mains, or a regulated supply, would mend it."
+        return Mend(
+            sentence(
+                "At nominal mains it is not under: steadier mains, or a regulated supply, would mend it."
+            )
         )
     if line.has_mains:
-        return _dropper_mend(case, line, section)
-    return (
-        sentence("A supply with more volts is needed.") if feed is None else _raise(case, line, feed, section)
-    )
+        return dropper_mend(case, line, section)
+    if feed is None:
+        return Mend(sentence("A supply with more volts is needed."))
+    return _raise(case, line, feed, section)
 
 
-def _choked(case: Case, line: Line, part_id: str, feed: Feed | None) -> Sentence | None:
+def _choked(case: Case, line: Line, part_id: str, feed: Feed | None) -> Mend | None:
     """The words for a supply at its limit, or for wires that take the volts."""
     if feed is None:
         return None
     if case.nominal.supplies[feed.supply].limiting:
-        return sentence("{id} is at its limit: relieve it, or fit one that gives more.", id=feed.supply)
+        return Mend(sentence("{id} is at its limit: relieve it, or fit one that gives more.", id=feed.supply))
     lost = _lost_in_wires(case, line, part_id, feed.v)
     if lost <= DROP_SHARE * feed.v:
         return None
-    return sentence(
+    says = sentence(
         "The wires lose {drop} on the way from {id}: heavier or shorter wire would mend it.",
         drop=volts(lost),
         id=feed.supply,
     )
+    return Mend(says, heavier_wires(case, line, DROP_SHARE / 2 * feed.v / lost))
 
 
-def _raise(case: Case, line: Line, feed: Feed, section: HeaterPoint) -> Sentence:
+def _raise(case: Case, line: Line, feed: Feed, section: HeaterPoint) -> Mend:
     """What would raise a heater: less resistance of its own, or more volts where that does no other harm."""
     ratio = section.v / section.rated_v
     others = [
@@ -263,22 +199,25 @@ def _raise(case: Case, line: Line, feed: Feed, section: HeaterPoint) -> Sentence
         wanted = (section.v + there * section.a - section.rated_v) / section.rated_a
         fitted = resistor_for(wanted, section.rated_a) if wanted < there else None
         if fitted is not None and fitted.rated_w is not None:
-            return sentence(
+            says = sentence(
                 "{ohm} {w} in series with {heater}, in place of {there}, brings it to its rated volts.",
                 ohm=ohms(fitted.ohm),
                 w=rating(fitted.rated_w),
                 there=ohms(there),
                 **values,
             )
-        return sentence(
-            "More volts from {id} would be too many for {others}: feed {heater} from a supply of its own.",
-            **values,
+            return Mend(says, resized(case, line, section, fitted.ohm))
+        return Mend(
+            sentence(
+                "More volts from {id} would be too many for {others}: feed {heater} from a supply of its own.",
+                **values,
+            )
         )
     wanted_v = need(case, feed, section).v
     part = case.sheet.part_by_id[feed.supply]
     if part.kind == "dc_supply":
-        return sentence("Set {id} to {v}.", v=set_volts(wanted_v), **values)
-    return sentence(
+        return set_to(feed.supply, wanted_v)
+    says = sentence(
         "A supply with more volts is needed: about {v} at this load where the half of {id} at {leg} now gives {now}."
         if feed.leg
         else "A supply with more volts is needed: about {v} at this load where {id} now gives {now}.",
@@ -287,6 +226,7 @@ def _raise(case: Case, line: Line, feed: Feed, section: HeaterPoint) -> Sentence
         leg=feed.leg,
         **values,
     )
+    return Mend(says)
 
 
 def _lost_in_wires(case: Case, line: Line, part_id: str, supply_v: float) -> float:
@@ -304,7 +244,7 @@ def _pins(case: Case, part_id: str) -> list[str]:
     return [f"{part_id}.{pin}" for pin in (kind.heater_pins if kind else ("1", "2"))]
 
 
-def current_mend(case: Case, part_id: str, key: str) -> Sentence:
+def current_mend(case: Case, part_id: str, key: str) -> Mend:
     """What would bring the current of a string to the rating of one of its heaters."""
     section = case.sections.get(key)
     first = _deferred(case, part_id, section)
@@ -313,19 +253,21 @@ def current_mend(case: Case, part_id: str, key: str) -> Sentence:
     line = case.line_of[part_id]
     feed = None if section is None or section.a <= 0 else feed_of(case, line, section)
     if feed is None or section is None:
-        return sentence("Size the dropper so that rated current flows at nominal mains.")
+        return Mend(sentence("Size the dropper so that rated current flows at nominal mains."))
     wanted, flows = section.rated_a, section.a
     if abs(flows / wanted - 1) < RIGHT_RATIO - 1:
-        return sentence("At nominal mains the current is right: steadier mains would mend it.")
+        return Mend(sentence("At nominal mains the current is right: steadier mains would mend it."))
     string = string_of(case, section)
     rest = (feed.v - sum(one.v for one in string)) / flows
     rated = sum(one.rated_v * (wanted / one.rated_a) ** (1 / EXPONENT) for one in string)
     change = (feed.v - rated) / wanted - rest
     if line.has_mains or (-rest <= change and resistor_for(abs(change), wanted) is not None):
-        return _dropper_words(change, rest, wanted)
-    return sentence(
+        return dropper_of(case, line, section, Change(change, rest, wanted))
+    says = sentence(
         "The heaters want {v} in all; {id} gives {now}.",
         v=set_volts(rated),
         id=feed.supply,
         now=set_volts(feed.v),
     )
+    part = case.sheet.part_by_id[feed.supply]
+    return Mend(says, set_to(feed.supply, rated + rest * wanted).remedies if part.kind == "dc_supply" else ())

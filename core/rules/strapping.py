@@ -8,9 +8,9 @@ from core.catalogue.types import TubeType
 from core.limits import owner_of
 from core.remedy import MoveEnds, Remedy, TakeOut
 from core.results import ROUNDING, Finding, HeaterPoint, sentence
-from core.rules.basis import Case
+from core.rules.basis import Case, Mend
 from core.rules.nets import shortest_path
-from core.rules.offers import Mend, ends_at, moved, remedy, strap, take_out
+from core.rules.offers import ends_at, moved, remedy, strap, take_out
 from core.rules.shorts import shorted_nets
 from core.rules.words import listed, pin_list, volts
 from core.sentences import Text

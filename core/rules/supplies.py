@@ -9,9 +9,9 @@ from core.overloads import is_overloaded
 from core.preferred import nearest, next_wattage
 from core.remedy import Across, Remedy
 from core.results import ROUNDING, Finding, OperatingPoint, Sentence, SupplyPoint, Unsolved, sentence
-from core.rules.basis import Case
+from core.rules.basis import Case, Mend
 from core.rules.mends import supply_rating_a
-from core.rules.offers import Mend, remedy, set_fields
+from core.rules.offers import remedy, set_fields
 from core.rules.words import amps, apart, listed, mains_words, ohms, percent, rating, share, volts
 from core.sentences import Text
 from core.sheet import DcSupply, Winding

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from core.catalogue.types import Status, TubeType
 from core.elements.passive import thermistor_law
 from core.results import Finding, Sentence, sentence
-from core.rules.basis import Case
-from core.rules.offers import Mend, set_fields
+from core.rules.basis import Case, Mend
+from core.rules.offers import set_fields
 from core.rules.words import listed
 from core.sentences import Text
 from core.sheet import Thermistor, Tube

@@ -10,10 +10,10 @@ from core.overloads import is_too_hot
 from core.preferred import next_wattage
 from core.remedy import Remedy
 from core.results import ROUNDING, BranchPoint, Finding, OperatingPoint, Sentence, sentence
-from core.rules.basis import Case
+from core.rules.basis import Case, Mend
 from core.rules.mends import size_for_current, size_for_drop
 from core.rules.nets import Nets
-from core.rules.offers import Mend, set_fields, take_out
+from core.rules.offers import set_fields, take_out
 from core.rules.words import amps, apart, listed, mains_words, rating, share, volts, watts, wire_size
 from core.sheet import Joint, Lamp, Relay, Resistor, Switch, Tube, Wire
 from core.units import Dimension
@@ -72,7 +72,8 @@ def _of_size(wire: Wire, size: Size) -> tuple[Remedy, ...]:
     """The wire made of another size, where there is one."""
     if size == (None, None):
         return ()
-    return (set_fields(sentence("{size}", size=wire_size(*size)), wire.id, awg=size[0], area_mm2=size[1]),)
+    title = sentence("Make {id} {size}", id=wire.id, size=wire_size(*size))
+    return (set_fields(title, wire.id, awg=size[0], area_mm2=size[1]),)
 
 
 def _thicker(size: Size) -> Sentence | None:
