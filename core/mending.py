@@ -153,10 +153,11 @@ def _lift(step: Lift) -> Edit:
             chassis.append(_part_at(sheet, end))
         lift_id = fresh_id(sheet, PREFIXES["elevation"])
         left = _without_wires(sheet, {one.id for one in chassis}, {wire.id for wire in wires})
-        sheet = _move_ends(MoveEnds(tuple((wire, end, f"{lift_id}.e") for wire, end in moves)))(
-            _with_part(sheet, lambda at: Elevation(id=lift_id, volts=step.volts, at=at), chassis[0].at)
-        )
-        return remove(left)(sheet)
+        rest = replace(sheet, parts=tuple(part for part in sheet.parts if part.id not in left))
+        at = free_place(rest, chassis[0].at, "elevation")
+        lift = Elevation(id=lift_id, volts=step.volts, at=at)
+        ends = MoveEnds(tuple((wire, end, f"{lift_id}.e") for wire, end in moves))
+        return in_turn(add_part(lift), _move_ends(ends), remove(left))(sheet)
 
     return edit
 

@@ -13,7 +13,12 @@ _LINE = 20.0  # height that a line of a note takes
 
 Point = tuple[float, float]
 
-HALVES: dict[str, Point] = {"tube": (70.0, 80.0), "joint": (10.0, 10.0), "chassis": (20.0, 30.0)}
+HALVES: dict[str, Point] = {
+    "tube": (70.0, 80.0),
+    "joint": (10.0, 10.0),
+    "chassis": (20.0, 30.0),
+    "elevation": (20.0, 30.0),
+}
 """Half the room that a part takes with its label, across and down, whichever way it is turned."""
 _SUPPLY = (70.0, 70.0)
 _USUAL = (50.0, 50.0)

@@ -26,6 +26,8 @@ Effect = Literal["mends", "helps", "none"]
 HELPS_SHARE = 0.5
 """What is left of the excess of heaters must be less than this for a remedy to count as a help."""
 _HEATERS = frozenset(("heater-voltage", "heater-current"))
+# what was wrong with such a part could not be seen before
+_UNJUDGED = frozenset(("type-unknown",))
 
 
 def effect_of(
@@ -50,6 +52,8 @@ def effect_of(
     was, now = (assess(one, catalogue, memory=memory).findings for one in (before, after))
     known = {_key(one) for one in (*was, *assessment.findings) if one.severity == "fault"}
     new = [one for one in now if one.severity == "fault" and _key(one) not in known]
+    if finding.rule in _UNJUDGED:
+        new = [one for one in new if one.where[:1] != finding.where[:1]]
     if not new and not any(is_same(one, finding) for one in now):
         return "mends"
     is_about_heaters = finding.rule in _HEATERS and all(one.rule in _HEATERS for one in new)

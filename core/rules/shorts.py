@@ -40,7 +40,7 @@ def short_circuit(case: Case) -> Iterator[Finding]:
                 a=amps(amount),
                 **values,
             )
-        suspect, wires = _suspect(case, path), case.sheet.wire_by_id
+        suspect, wires = _suspect(case, supply, path), case.sheet.wire_by_id
         yield Finding(
             rule="short-circuit",
             severity="fault",
@@ -56,11 +56,11 @@ def short_circuit(case: Case) -> Iterator[Finding]:
         )
 
 
-def _suspect(case: Case, path: tuple[str, ...]) -> str | Sentence:
-    """The wire to take out first: a strap within one part, else the last wire of the path."""
+def _suspect(case: Case, supply: str, path: tuple[str, ...]) -> str | Sentence:
+    """The wire to take out first: a strap within one part, else the last wire of the path, but not at the supply."""
     wires = [wire for one in path if (wire := case.sheet.wire_by_id.get(one)) is not None]
+    away = [w for w in wires if not {w.start.rpartition(".")[0], w.end.rpartition(".")[0]} & {supply}]
     within = [w.id for w in wires if w.start.rpartition(".")[0] == w.end.rpartition(".")[0]]
-    straps = [w.id for w in wires if w.is_strap]
-    return next(
-        iter([*within, *straps, *(w.id for w in reversed(wires)), *path]), sentence("the joining wire")
-    )
+    straps = [w.id for some in (away, wires) for w in some if w.is_strap]
+    last = [w.id for some in (away, wires) for w in reversed(some)]
+    return next(iter([*within, *straps, *last, *path]), sentence("the joining wire"))
