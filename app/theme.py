@@ -2,8 +2,9 @@
 
 Colours are kept as ``#rrggbb`` text, so that one value serves painters (:meth:`Theme.colour`), pens and style
 sheets alike. Text colours keep a contrast of at least 4.5 to 1 on every ground they are used on (WCAG 2.1,
-success criterion 1.4.3); state colours are a vermilion and a blue, which all common kinds of colour vision
-tell apart, and are always backed by a shape.
+success criterion 1.4.3), marks, halo, rings, edges of controls and wires 3 to 1 (1.4.11); text that is disabled
+is exempt from both. State colours are a vermilion and a blue, which all common kinds of colour vision tell
+apart, and are always backed by a shape.
 """
 
 from __future__ import annotations
@@ -110,13 +111,13 @@ LIGHT = Theme(
     soft="#57626f",
     accent="#8a6400",
     accent_text="#7d5a00",
-    halo="#e3b94e",
+    halo="#a67f22",
     selection="#efe2bf",
     over="#a83a06",
     under="#0a5da8",
     ok="#41505f",
     caution="#7d5a00",
-    edge="#868d94",
+    edge="#7f868d",
     curves=("#1f2a37", "#a83a06", "#0a5da8", "#00795c", "#8a6400", "#8f3d78", "#3d7fa8", "#6b5b95"),
 )
 
@@ -318,13 +319,13 @@ def stylesheet(theme: Theme) -> str:
     QLabel[role="heading"] {{ color: {theme.ink}; font-weight: bold; }}
     QLabel[role="soft"] {{ color: {theme.soft}; }}
     QLabel[role="mend"] {{ color: {theme.accent_text}; font-weight: bold; }}
-    QLineEdit {{ background: {theme.surface}; border: 1px solid {theme.faint}; border-radius: 4px;
+    QLineEdit {{ background: {theme.surface}; border: 1px solid {theme.edge}; border-radius: 4px;
         padding: 3px 6px; }}
     QLineEdit:focus {{ border-color: {theme.accent}; }}
     QAbstractSpinBox QLineEdit, QComboBox QLineEdit, QAbstractItemView QLineEdit {{
         border: none; border-radius: 0; padding: 0; }}
     QAbstractSpinBox, QComboBox {{ min-height: 22px; }}
-    QPushButton {{ background: {theme.surface}; border: 1px solid {theme.faint}; border-radius: 4px;
+    QPushButton {{ background: {theme.surface}; border: 1px solid {theme.edge}; border-radius: 4px;
         padding: 4px 12px; }}
     QPushButton:hover, QPushButton:focus {{ border-color: {theme.accent}; }}
     QPushButton:pressed, QPushButton:checked {{ background: {theme.selection}; }}

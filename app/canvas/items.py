@@ -235,8 +235,6 @@ def tint(name: str | None, theme: Theme) -> QColor | None:
     colour = theme.insulation(name)
     if colour is None and QColor.isValidColorName(name):
         colour = QColor(name)
-    if colour is not None:
-        colour.setAlphaF(0.55)
     return colour
 
 

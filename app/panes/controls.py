@@ -45,10 +45,10 @@ def scroll_bar_style(theme: Theme) -> str:
     return f"""
     QScrollBar:vertical {{ background: transparent; width: 10px; margin: 0; border: none; }}
     QScrollBar:horizontal {{ background: transparent; height: 10px; margin: 0; border: none; }}
-    QScrollBar::handle {{ background: {theme.faint}; border-radius: 3px; }}
+    QScrollBar::handle {{ background: {theme.edge}; border-radius: 3px; }}
     QScrollBar::handle:vertical {{ min-height: 24px; margin: 1px 2px; }}
     QScrollBar::handle:horizontal {{ min-width: 24px; margin: 2px 1px; }}
-    QScrollBar::handle:hover {{ background: {theme.edge}; }}
+    QScrollBar::handle:hover {{ background: {theme.soft}; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; border: none; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     """
