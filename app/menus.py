@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -14,8 +15,9 @@ from app.areas import area_entries
 from app.canvas.walk_actions import walk_entries
 from app.dialogs import message_box
 from app.language import LANGUAGES, SYSTEM, language_for
-from app.settings import THEMES
+from app.settings import SCALES
 from core.samples import sample_names, sample_title
+from core.units import THIN_SPACE
 
 if TYPE_CHECKING:
     from app.help.page import KeyPage
@@ -136,6 +138,8 @@ class Menus(QObject):
         self.panes = self.view.addMenu(self.tr("Pa&nes"))
         fill(self.panes, self._pane_entries(side))
         self._fill_themes(self.view.addMenu(self.tr("&Theme")))
+        self.scales = self.view.addMenu(self.tr("Si&ze of everything"))
+        self._fill_scales(self.scales)
         self._fill_languages(self.view.addMenu(self.tr("&Language")))
 
     def _pane_entries(self, side: SidePanes) -> list[Entry | None]:
@@ -148,24 +152,31 @@ class Menus(QObject):
         ]
         return [*switches, SEPARATOR, Entry(self.tr("Restore the &usual panes"), side.restore_usual)]
 
-    def _fill_themes(self, menu: QMenu) -> None:
-        words = {"system": self.tr("As the &system"), "light": self.tr("&Light"), "dark": self.tr("&Dark")}
+    def _fill_choices(
+        self, menu: QMenu, words: dict[str, str], current: str, choose: Callable[[str], None]
+    ) -> None:
+        """One of several, the current one marked."""
         group = QActionGroup(menu)
-        for name in THEMES:
-            action = QAction(words[name], group)
-            action.setCheckable(True)
-            action.setChecked(name == self._window.settings.theme)
-            action.triggered.connect(lambda _checked=False, name=name: self._window.set_theme_name(name))
-            menu.addAction(action)
-
-    def _fill_languages(self, menu: QMenu) -> None:
-        group = QActionGroup(menu)
-        for name, text in {SYSTEM: self.tr("As the &system"), **LANGUAGES}.items():
+        for name, text in words.items():
             action = QAction(text, group)
             action.setCheckable(True)
-            action.setChecked(name == self._window.settings.language)
-            action.triggered.connect(partial(self._choose_language, name))
+            action.setChecked(name == current)
+            action.triggered.connect(lambda _checked=False, name=name: choose(name))
             menu.addAction(action)
+
+    def _fill_themes(self, menu: QMenu) -> None:
+        words = {"system": self.tr("As the &system"), "light": self.tr("&Light"), "dark": self.tr("&Dark")}
+        window = self._window
+        self._fill_choices(menu, words, window.settings.theme, window.set_theme_name)
+
+    def _fill_scales(self, menu: QMenu) -> None:
+        words = {factor: f"{float(factor):.0%}".replace("%", f"{THIN_SPACE}%") for factor in SCALES}
+        window = self._window
+        self._fill_choices(menu, words, window.settings.scale, window.set_scale)
+
+    def _fill_languages(self, menu: QMenu) -> None:
+        words = {SYSTEM: self.tr("As the &system"), **LANGUAGES}
+        self._fill_choices(menu, words, self._window.settings.language, self._choose_language)
 
     def _choose_language(self, name: str) -> None:
         self._window.settings.language = name

@@ -11,6 +11,7 @@ from app.places import config_folder
 
 MAX_RECENT = 8
 MOST_ROOM = 4000
+SCALES = ("1", "1.25", "1.5", "2", "3")
 THEMES = ("system", "light", "dark")
 
 
@@ -73,6 +74,16 @@ class Settings:
     def keep_margins(self, key: str, value: QMargins) -> None:
         """Remember widths at the four sides of something."""
         self._store.setValue(key, [value.left(), value.top(), value.right(), value.bottom()])
+
+    @property
+    def scale(self) -> str:
+        """How large everything is shown, as a factor for the size that the system asks for."""
+        value = str(self._store.value("scale", SCALES[0]))
+        return value if value in SCALES else SCALES[0]
+
+    @scale.setter
+    def scale(self, factor: str) -> None:
+        self._store.setValue("scale", factor)
 
     def text_of(self, key: str) -> str | None:
         """A remembered text."""

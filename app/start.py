@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from typing import NamedTuple
 
 from PySide6.QtCore import QCoreApplication
@@ -19,9 +20,12 @@ from app.window import MainWindow
 from core.samples import sample_names
 
 
-def make_application() -> QApplication:
-    """The application object with its name, style and font files."""
+def make_application(scale: str = "1") -> QApplication:
+    """The application object with its name, style and font files, everything ``scale`` times as large."""
     application = QApplication.instance()
+    if scale != "1":
+        # the user's own environment comes first
+        os.environ.setdefault("QT_SCALE_FACTOR", scale)
     if not isinstance(application, QApplication):
         # asked for here, as setStyle would bring the binding of the whole style into memory
         application = QApplication(["heaterloom", "-style", "fusion"])
@@ -72,8 +76,8 @@ def open_first(name: str | None, early: EarlyAnswer | None = None) -> Opened:
         When the sheet cannot be used.
     """
     found = open_sheet(name or sample_names()[0])
-    application = make_application()
     settings = Settings()
+    application = make_application(settings.scale)
     speak(application, language_for(settings.language))
     watch = Watch(parent=application)
     watch.install()

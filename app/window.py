@@ -111,6 +111,9 @@ class MainWindow(QMainWindow):
             return
         self._is_complete = True
         self.menus.fill(self.side)
+        from app.remembering import recall  # noqa: PLC0415 - the drawing comes first
+
+        recall(self)
         # numerics are loaded before the first edit asks for them
         import core.assess  # noqa: F401, PLC0415
 
@@ -160,6 +163,11 @@ class MainWindow(QMainWindow):
             if part is not None:
                 part.set_theme(self.theme)
 
+    def set_scale(self, factor: str) -> None:
+        """Remember how large everything is to be; Qt takes it up when the program starts."""
+        self.settings.scale = factor
+        self.banner.show_message(self.tr("The new size is used when Heaterloom is started again."))
+
     def _dress(self) -> None:
         application = QApplication.instance()
         if isinstance(application, QApplication):
@@ -203,9 +211,10 @@ class MainWindow(QMainWindow):
             event.ignore()
             return
         self.settings.keep_bytes("geometry", self.saveGeometry())
-        if self._side is not None:
-            self.settings.keep_bytes("panes", self.ground.state())
-            self.settings.keep_margins("room", self.ground.room)
+        if self._is_complete:
+            from app.remembering import remember  # noqa: PLC0415
+
+            remember(self)
         self.solver.finish()
         event.accept()
 

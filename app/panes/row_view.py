@@ -121,6 +121,8 @@ class RowView(QTableView):
         super().__init__(parent)
         self.rows = model
         self.empty_text = ""
+        self.own_widths: dict[int, int] = {}  # pixels of the columns that the user has drawn to a width
+        self._is_fitting = False
         self._following = False
         self._refusal = ""
         self.delegate = RowDelegate(theme, self)
@@ -132,6 +134,8 @@ class RowView(QTableView):
         self.set_theme(theme)
         self.selectionModel().selectionChanged.connect(self._on_selected)
         self.doubleClicked.connect(self._on_double_click)
+        self.horizontalHeader().sectionResized.connect(self._on_resized)
+        self.horizontalHeader().sectionHandleDoubleClicked.connect(self._forget_width)
         model.refused.connect(self._on_refused)
 
     def _set_up(self) -> None:
@@ -195,8 +199,20 @@ class RowView(QTableView):
             widths.append(max(content, heading + 2 * _PAD, _NARROWEST))
         if not self._has_rows:
             widths = _squeezed(widths, self.viewport().width())
+        self._is_fitting = True
         for column, share in enumerate(self._shares(sum(widths), count)):
-            head.resizeSection(column, widths[column] + share)
+            head.resizeSection(column, self.own_widths.get(column, widths[column] + share))
+        self._is_fitting = False
+
+    def _on_resized(self, column: int, _before: int, width: int) -> None:
+        """Note a width that the user draws; the last column takes what is left, whatever the user does."""
+        if not self._is_fitting and column < self.proxy.columnCount() - 1:
+            self.own_widths[column] = width
+
+    def _forget_width(self, column: int) -> None:
+        """A double click on its border fits a column to what stands in it again."""
+        self.own_widths.pop(column, None)
+        self.fit_columns()
 
     @property
     def _has_rows(self) -> bool:
@@ -226,7 +242,8 @@ class RowView(QTableView):
             self._following = False
         head = self.horizontalHeader()
         if self._has_rows != had_rows or any(
-            self.sizeHintForColumn(c) > head.sectionSize(c) for c in range(head.count())
+            c not in self.own_widths and self.sizeHintForColumn(c) > head.sectionSize(c)
+            for c in range(head.count())
         ):
             self.fit_columns()
 

@@ -136,6 +136,11 @@ class TablesPane(QWidget):
         self._viewpoint.changed.connect(self.refresh)
         self._selection.changed.connect(self._on_selection)
 
+    @property
+    def views_by_name(self) -> dict[str, RowView]:
+        """The tables by the names that their columns are remembered by."""
+        return dict(zip(("heaters", "supplies", "pins", "parts", "wires"), self.views, strict=True))
+
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
         self.tabs.set_theme(theme)
