@@ -184,6 +184,7 @@ class Pane(QDockWidget):
             layout = self.content.layout()
             if not alone and self._heading.parentWidget() is self.title and isinstance(layout, QVBoxLayout):
                 layout.insertWidget(0, self._heading)
+                self._heading.show()
 
     def _on_wanted(self, number: int) -> None:
         if not 0 <= number < len(self._group):
