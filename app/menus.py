@@ -111,7 +111,7 @@ class Menus(QObject):
             self.edit,
             (
                 SEPARATOR,
-                *(entries[name] for name in ("add", "delete", "turn right", "turn left")),
+                *(entries[name] for name in ("add", "chain", "delete", "turn right", "turn left")),
                 SEPARATOR,
                 entries["select all"],
                 Entry(self.tr("Re&name the sheet"), self._window.strip.edit_title),

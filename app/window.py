@@ -81,6 +81,7 @@ class MainWindow(QMainWindow):
         self.document.undo_stack.cleanChanged.connect(self._show_name)
         self.session.moved.connect(self._show_name)
         self.view.edit_requested.connect(self._on_edit_requested)
+        self.view.chain_requested.connect(self._on_chain_requested)
         self.view.seen.connect(self.complete)
         self.banner.acted.connect(self.session.save_as)
         hints = QGuiApplication.styleHints()
@@ -143,6 +144,10 @@ class MainWindow(QMainWindow):
     def _on_edit_requested(self, item_id: str) -> None:
         self.selection.set([item_id])
         self.side.show_properties()
+
+    def _on_chain_requested(self) -> None:
+        self.view.cancel_gesture()
+        self.side.show_chain(self.view)
 
     def _on_add_requested(self, template: dict[str, Any]) -> None:
         self.view.editor.add(template)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from app.actions import Entry
+from app.canvas.chain_actions import chain_entries
 from app.canvas.walk_actions import walk_entries
 from app.canvas.wire_actions import wire_entries
 
@@ -16,7 +17,13 @@ if TYPE_CHECKING:
 
 def drawing_entries(view: SheetView) -> dict[str, Entry]:
     """Every entry of the drawing by its name."""
-    return {**_edit_entries(view), **_view_entries(view), **walk_entries(view), **wire_entries(view)}
+    return {
+        **_edit_entries(view),
+        **_view_entries(view),
+        **walk_entries(view),
+        **wire_entries(view),
+        **chain_entries(view),
+    }
 
 
 def _edit_entries(view: SheetView) -> dict[str, Entry]:

@@ -60,11 +60,13 @@ _GRASP = 6.0  # screen pixels around a handle
 class SheetView(ZoomView):
     """The canvas.
 
-    ``edit_requested`` carries the id of a part or wire whose properties are wanted; ``seen`` comes once, when
+    ``edit_requested`` carries the id of a part or wire whose properties are wanted; ``chain_requested`` asks for the
+    chain builder; ``seen`` comes once, when
     the drawing has been painted for the first time.
     """
 
     edit_requested = Signal(str)
+    chain_requested = Signal()
     seen = Signal()
 
     def __init__(self, scene: SheetScene, parent: QWidget | None = None) -> None:

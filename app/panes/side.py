@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QByteArray, QObject, Qt
 
 from app.document import Document
@@ -14,6 +16,10 @@ from app.panes.tables import TablesPane
 from app.selection import Selection
 from app.theme import Theme
 from app.viewpoint import Viewpoint
+
+if TYPE_CHECKING:
+    from app.canvas.view import SheetView
+    from app.panes.chain_builder import ChainBuilder
 
 FINDINGS, PROPERTIES, ADD, TABLES = "findings", "properties", "parts", "tables"
 
@@ -39,6 +45,8 @@ class SidePanes(QObject):
         self._selection = selection
         self._came_by_itself = False
         self._catalogue = document.catalogue
+        self._theme = theme
+        self._builder: ChainBuilder | None = None
         self.findings = FindingsPane(document, selection, theme, ground)
         self.properties = PropertiesPane(document, selection, theme, ground)
         self.parts_list = PartsList(document.catalogue, theme, ground)
@@ -96,9 +104,14 @@ class SidePanes(QObject):
     def _show_groups(self) -> None:
         for pane in self.panes.values():
             pane.show_group()
+        if self._builder is not None:
+            self._builder.pane.show_group()
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
+        self._theme = theme
+        if self._builder is not None:
+            self._builder.set_theme(theme)
         for pane in self.panes.values():
             pane.title.set_theme(theme)
         self.findings.set_theme(theme)
@@ -142,6 +155,15 @@ class SidePanes(QObject):
         """Bring the parts list forward, ready to type."""
         self.show_pane(ADD)
         self.parts_list.focus_filter()
+
+    def show_chain(self, view: SheetView) -> None:
+        """Open the chain builder, which is made when it is first asked for."""
+        if self._builder is None:
+            from app.panes.chain_builder import ChainBuilder  # noqa: PLC0415 - numerics come with it
+
+            self._builder = ChainBuilder(view, self.panes[FINDINGS], self._theme, self.ground)
+        self._came_by_itself = False
+        self._builder.open()
 
     def show_tables(self) -> None:
         """Bring the tables forward, the keyboard in the one on show."""

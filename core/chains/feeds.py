@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 import msgspec
 
-from core.chains.model import Feed
+from core.chains.model import Arrangement, Feed, Point
 from core.rules.mends import supply_rating_a
 from core.sheet import AnyPart, Battery, DcSupply, MainsFeed, RectifiedSupply, Sheet, Winding
 
@@ -108,3 +110,30 @@ def new_feed(
 def _plain(volts: float) -> float:
     """Volts as one would write them: four figures."""
     return float(f"{volts:.4g}")
+
+
+SHORT_PCT, FAR_PCT = 5.0, 10.0
+"""How far the volts of a supply may be below those of a string, and either way off those of a line: common practice."""
+
+_BESIDE = 200.0  # how far from the sockets a new supply is put
+
+
+def suits(feed: Feed, arrangement: Arrangement, volts: float) -> bool:
+    """Whether a feed's volts are those of a line, or enough for a string; the mains feed strings only."""
+    if arrangement == "series":
+        return feed.rated_v >= volts * (1 - SHORT_PCT / 100)
+    return not feed.is_mains and abs(feed.rated_v / volts - 1) * 100 <= FAR_PCT
+
+
+def usual_feed(feeds: Iterable[Feed], arrangement: Arrangement, volts: float) -> Feed | None:
+    """The feed of the sheet that is offered first: of those that suit the one whose volts are nearest, if any."""
+    suited = [feed for feed in feeds if suits(feed, arrangement, volts)]
+    return min(suited, key=lambda feed: abs(feed.rated_v - volts), default=None)
+
+
+def start_of(feed: Feed | None, places: Iterable[Point]) -> Point:
+    """Where a chain over sockets at these places begins: at its supply, or where a new one would stand."""
+    if feed is not None:
+        return feed.part.at
+    left, top = min(places, default=(0.0, 0.0))
+    return left - _BESIDE, top

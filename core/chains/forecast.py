@@ -13,9 +13,9 @@ import msgspec
 from core.chains.existing import NOTICED, Standing
 from core.chains.layouts import Hung
 from core.chains.model import Caution, Feed, Load
-from core.results import sentence
 from core.rules.mends import EXPONENT
-from core.rules.words import amps, band, listed, percent
+from core.rules.words import amps, band, listed, mains_words, percent
+from core.sentences import Sentence, Text, sentence
 from core.sheet import Mains
 
 MARGIN_PCT, SHUNT_MARGIN_PCT, SUPPLY_MARGIN_PCT = 0.5, 2.0, 2.0
@@ -121,7 +121,7 @@ def _volts_of(one: Hung, a: float) -> float:
 
 def heaters_off(line: Line, standing: Standing, mains: Mains) -> Iterator[Off]:
     """How far each heater will be off its rating at nominal, low and high mains."""
-    conditions = {"nominal mains": mains.nominal_v}
+    conditions = {"nominal": mains.nominal_v}
     if line.feed.is_ac:
         conditions |= {"low mains": mains.low_v, "high mains": mains.high_v}
     for condition, mains_v in conditions.items():
@@ -155,26 +155,31 @@ def heater_cautions(line: Line, standing: Standing, mains: Mains) -> Iterator[Ca
     for (condition, _, by_current), found in groups.items():
         worst = max(found, key=lambda off: abs(off.pct))
         ids = tuple(off.load.id for off in found)
-        says = sentence(
-            _SAYS[by_current][len(ids) > 1],
-            ids=listed(ids),
-            condition=condition,
-            off=percent(worst.pct),
-            band=band(worst.low_pct, worst.high_pct),
+        values = {
+            "ids": listed(ids),
+            "condition": mains_words(condition),
+            "off": percent(worst.pct),
+            "band": band(worst.low_pct, worst.high_pct),
+        }
+        yield Caution(_OFF, ids, _says(values, by_current, len(ids) == 1))
+
+
+def _says(values: dict[str, Text], by_current: bool, is_one: bool) -> Sentence:
+    if by_current and is_one:
+        return sentence(
+            "At {condition} {ids} is about {off} off its rated current; {band} is allowed.", **values
         )
-        yield Caution(_OFF, ids, says)
-
-
-_SAYS = {
-    False: {
-        False: "At {condition} {ids} gets about {off} of its rated volts; {band} is allowed.",
-        True: "At {condition} {ids} get about {off} of their rated volts; {band} is allowed.",
-    },
-    True: {
-        False: "At {condition} {ids} carries about {off} of its rated current; {band} is allowed.",
-        True: "At {condition} {ids} carry about {off} of their rated current; {band} is allowed.",
-    },
-}
+    if by_current:
+        return sentence(
+            "At {condition} {ids} are about {off} off their rated current; {band} is allowed.", **values
+        )
+    if is_one:
+        return sentence(
+            "At {condition} {ids} is about {off} off its rated volts; {band} is allowed.", **values
+        )
+    return sentence(
+        "At {condition} {ids} are about {off} off their rated volts; {band} is allowed.", **values
+    )
 
 
 def supply_cautions(line: Line, standing: Standing, mains: Mains) -> Iterator[Caution]:

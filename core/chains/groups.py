@@ -8,8 +8,8 @@ from typing import NamedTuple
 from core.chains.layouts import SAME_PCT, Group
 from core.chains.loads import way_for_amps, way_for_volts
 from core.chains.model import LeftOut, Load, Options, Way
-from core.results import Sentence, sentence
 from core.rules.words import amps, volts
+from core.sentences import Sentence, Text, sentence
 
 
 class Sorted(NamedTuple):
@@ -70,13 +70,16 @@ def _misfit(load: Load, line_v: float) -> Sentence:
         "{id} ({type}) is made for {rated}, not for {line}.",
         id=load.id,
         type=load.type,
-        rated=_choices([volts(way.rated_v) for way in reversed(load.ways)]),
+        rated=either([volts(way.rated_v) for way in reversed(load.ways)]),
         line=volts(line_v),
     )
 
 
-def _choices(words: list[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
+def either(items: list[str]) -> Text:
+    """``6.30 V``, ``6.30 V or 12.6 V``."""
+    if len(items) == 1:
+        return items[0]
+    return sentence("{items} or {last}", items=", ".join(items[:-1]), last=items[-1])
 
 
 def _pairs(loads: list[Load], options: Options) -> Sorted:
@@ -126,7 +129,7 @@ def _misfit_half(load: Load, line_v: float) -> Sentence:
         "{id} ({type}) is made for {rated}: neither {line} nor half of it.",
         id=load.id,
         type=load.type,
-        rated=_choices([volts(way.rated_v) for way in reversed(load.ways)]),
+        rated=either([volts(way.rated_v) for way in reversed(load.ways)]),
         line=volts(line_v),
     )
 
@@ -182,6 +185,6 @@ def _other_current(load: Load, current: float) -> Sentence:
         "{id} ({type}) wants {own}; the string carries {a}.",
         id=load.id,
         type=load.type,
-        own=_choices([amps(way.rated_a) for way in load.ways]),
+        own=either([amps(way.rated_a) for way in load.ways]),
         a=amps(current),
     )

@@ -9,7 +9,7 @@ import msgspec
 from core.catalogue import Catalogue
 from core.chains.draft import Draft
 from core.chains.existing import Standing, disturbed, heater_wires, standing_of, without
-from core.chains.feeds import feeds_of, new_feed
+from core.chains.feeds import FAR_PCT, SHORT_PCT, feeds_of, new_feed, start_of
 from core.chains.forecast import Line, heater_cautions, supply_cautions
 from core.chains.groups import Sorted, alone, sort_loads
 from core.chains.insulation import cathode_cautions
@@ -23,11 +23,6 @@ from core.results import Sentence, sentence
 from core.rules.mends import Fitted
 from core.rules.words import amps, listed, ohms, rating, volts
 from core.sheet import DcSupply, Sheet, Winding
-
-SHORT_PCT = 5.0
-"""A supply may give so much less than a chain wants: common practice, half of what heaters bear."""
-FAR_PCT = 10.0
-_BESIDE = 200.0  # how far from the sockets a new supply is put
 
 
 def plan(
@@ -63,11 +58,11 @@ def edit_of(made: ChainPlan) -> Edit:
 
     def edit(sheet: Sheet) -> Sheet:
         if made.problem is not None:
-            raise EditError(str(made.problem))
+            raise EditError(made.problem)
         used = sheet.part_by_id.keys() | (sheet.wire_by_id.keys() - set(made.removed))
         clash = next((one.id for one in (*made.parts, *made.wires) if one.id in used), None)
         if clash is not None:
-            raise EditError(f"The id {clash} is already in use.")
+            raise EditError(sentence("The id {id} is already in use.", id=clash))
         gone = set(made.removed)
         wires = tuple(wire for wire in sheet.wires if wire.id not in gone)
         return msgspec.structs.replace(sheet, parts=(*sheet.parts, *made.parts), wires=(*wires, *made.wires))
@@ -142,9 +137,7 @@ class _Builder:
         options = self._options
         if options.feed:
             return next((feed for feed in feeds_of(self._ground) if feed.key == options.feed), None)
-        left = min(x for x, _ in places)
-        top = min(y for x, y in places if x == left)
-        at = self._draft.free_place(left - _BESIDE, top, (-20.0, 0.0))
+        at = self._draft.free_place(*start_of(None, places), (-20.0, 0.0))
         part_id = self._draft.part_id(options.new_supply)
         part: Winding | DcSupply
         if options.new_supply == "winding":

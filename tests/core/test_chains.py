@@ -284,7 +284,7 @@ def test_what_the_supply_gives_already_counts() -> None:
 
 def test_mains_far_off_are_warned_of_with_the_volts_that_follow() -> None:
     made = planned(sockets("EL84", "EL84", band=12.0))
-    assert "At high mains V1 and V2 get about +1" in says(made.cautions)
+    assert "At high mains V1 and V2 are about +1" in says(made.cautions)
     assert not planned(sockets("EL84", "EL84", band=5.0)).cautions
 
 
@@ -341,6 +341,17 @@ def test_offers_say_what_is_possible_and_why_not() -> None:
     assert not twelve.is_possible
     assert str(pairs.says).startswith("Needs two heaters")
     assert str(series.says).startswith("Needs two heaters")
+    _, _, pairs, series = offers_for("EL84", "6V6GT")
+    assert pairs.needs_shunts and series.needs_shunts
+    assert usual_offer(offers_for("50L6GT", "50L6GT")).arrangement == "series"
+
+
+def test_the_offer_that_a_supply_of_the_sheet_suits_comes_first() -> None:
+    supply = DcSupply(id="U1", set_v=12.6, limit_a=2.0)
+    sheet = sockets("ECC83", "ECC83", extra=(supply,))
+    offers = chain_offers(sheet, CATALOGUE, ("V1", "V2"))
+    assert usual_offer(offers).volts == 6.3
+    assert usual_offer(offers, feeds_of(sheet)).volts == 12.6
 
 
 def test_lines_of_other_volts_are_offered_where_they_are_wanted() -> None:
