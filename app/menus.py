@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QMenu
 from app.actions import SEPARATOR, Entry, fill, named_menu, set_apart
 from app.areas import area_entries
 from app.canvas.walk_actions import walk_entries
+from app.canvas.wire_actions import wire_entries
 from app.dialogs import message_box
 from app.language import LANGUAGES, SYSTEM, language_for
 from app.settings import SCALES
@@ -52,6 +53,7 @@ class Menus(QObject):
         window = self._window
         self._fill_file()
         self._fill_edit()
+        fill(self.edit.addMenu(self.tr("&Wires")), wire_entries(window.view).values())
         self._fill_view(side)
         self._fill_help()
         for menu in self._menus:

@@ -160,7 +160,9 @@ class SheetView(ZoomView):
         """What a left press begins, by what lies under it: terminal, part, wire, paper."""
         terminal = self.terminal_under(pointer)
         if terminal is not None and not self._is_handle(terminal):
-            return (PairGesture if pointer.ctrl else WireGesture)(self, pointer, terminal)
+            return (PairGesture if pointer.ctrl != self.wires.in_pairs else WireGesture)(
+                self, pointer, terminal
+            )
         grip = self.handles.at(pointer.x, pointer.y, self.on_sheet(_GRASP))
         if grip is not None:
             return BendGesture(self, pointer, grip)

@@ -14,7 +14,7 @@ from PySide6.QtGui import QKeyEvent
 from app.canvas import paths, telling, words
 from app.canvas.focus_ring import FocusRing, ring_path
 from app.canvas.preview import WirePreview
-from app.canvas.wiring import lay_wire, wire_step
+from app.canvas.wiring import lay, pair_step, second_ends, wire_step
 from core.sheet import split_terminal
 
 if TYPE_CHECKING:
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 _K = Qt.Key
 _STEPS = {_K.Key_Left: -1, _K.Key_Up: -1, _K.Key_Right: 1, _K.Key_Down: 1}
-_NO_MODIFIERS = Qt.KeyboardModifier.NoModifier
+_NO_MODIFIERS, _CTRL = Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ControlModifier
 LEFT, RIGHT, UP, DOWN = (-1.0, 0.0), (1.0, 0.0), (0.0, -1.0), (0.0, 1.0)
 
 
@@ -145,6 +145,9 @@ class Walk:
         held = event.modifiers() & ~(Qt.KeyboardModifier.KeypadModifier | Qt.KeyboardModifier.ShiftModifier)
         self.is_by_keys = True
         self.refresh()
+        if held == _CTRL and self.start and event.key() in (_K.Key_Return, _K.Key_Enter):
+            self._begin_or_lay(in_pair=not self._view.wires.in_pairs)
+            return True
         if held != _NO_MODIFIERS:
             return False
         if not self.pin:
@@ -156,7 +159,7 @@ class Walk:
         if key in _STEPS:
             self._step_pin(_STEPS[key])
         elif key in (_K.Key_Return, _K.Key_Enter):
-            self._begin_or_lay()
+            self._begin_or_lay(in_pair=self._view.wires.in_pairs)
         elif key == _K.Key_Escape:
             self._step_out()
         elif key == _K.Key_Slash and self.start:
@@ -179,7 +182,7 @@ class Walk:
         self._show(part_id, f"{part_id}.{found}")
         return True
 
-    def _begin_or_lay(self) -> None:
+    def _begin_or_lay(self, in_pair: bool) -> None:
         """Begin a wire at the pin; with one begun, lay it to here."""
         if not self.start:
             self.start = self.pin
@@ -193,7 +196,7 @@ class Walk:
         part_id = split_terminal(end)[0]
         self._is_moving = True
         try:
-            lay_wire(self._view, start, end)
+            lay(self._view, start, end, in_pair)
         finally:
             self._is_moving = False
         self._show(part_id, end)
@@ -236,8 +239,12 @@ class Walk:
         self._preview.show_line(target, point, joint=False)
         if target is None:
             self._scene.proposal.withdraw()
-        else:
-            self._scene.proposal.consider(*wire_step(self._view, self.start, target))
+            return
+        in_pairs = self._view.wires.in_pairs
+        second = second_ends(self._view, self.start, target) if in_pairs else None
+        ends = self.start, target
+        step = wire_step(self._view, *ends) if second is None else pair_step(self._view, ends, second)
+        self._scene.proposal.consider(*step)
 
     def cancel_wire(self) -> None:
         """Give up the wire under way, if any; the keyboard stays where it is."""

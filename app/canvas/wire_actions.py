@@ -52,6 +52,16 @@ def _corner_entries(view: SheetView) -> dict[str, Entry]:
 def _pair_entries(view: SheetView) -> dict[str, Entry]:
     translate, wires = QCoreApplication.translate, view.wires
     return {
+        "in pairs": Entry(
+            translate("actions", "Draw wires in &pairs"),
+            wires.toggle_pairs,
+            ("Shift+P",),
+            translate(
+                "actions", "A wire brings the one from the other end of the heater along, twisted with it."
+            ),
+            heard=True,
+            checked=lambda: wires.in_pairs,
+        ),
         "twist": Entry(
             translate("actions", "T&wist"),
             wires.twist,

@@ -29,6 +29,7 @@ class WireEditing:
     def __init__(self, view: SheetView) -> None:
         self._view = view
         self._document = view.document
+        self.in_pairs = False  # whether a wire that is drawn brings its partner along as a twisted pair
 
     @property
     def _sheet(self) -> Sheet:
@@ -38,6 +39,12 @@ class WireEditing:
     def wire_id(self) -> str:
         """The wire that is selected, alone or as the first of a pair; empty for anything else."""
         return leading_wire(self._view.sheet_scene, self._view.selection.ids)
+
+    def toggle_pairs(self) -> None:
+        """Draw wires in pairs from now on, or singly again."""
+        self.in_pairs = not self.in_pairs
+        said = words.tr("Wires are drawn in pairs.") if self.in_pairs else words.tr("Wires are drawn singly.")
+        telling.announce(self._view, said)
 
     # corners
 

@@ -12,7 +12,7 @@ from app.canvas.partners import partner_of
 from app.canvas.preview import WirePreview
 from app.canvas.routing import Point
 from app.canvas.wire_editing import STEP
-from app.canvas.wiring import lay_pair, lay_wire
+from app.canvas.wiring import lay
 
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
@@ -136,11 +136,7 @@ class PairGesture(WireGesture):
 
     def connect(self, target: str) -> None:
         """Lay both wires as one step, or one where either terminal has no second end."""
-        first, second = self._partner(self.terminal), self._partner(target)
-        if first is None or second is None or {self.terminal, first} & {target, second}:
-            lay_wire(self.view, self.terminal, target)
-        else:
-            lay_pair(self.view, (self.terminal, target), (first, second))
+        lay(self.view, self.terminal, target, in_pair=True)
 
     def release(self, pointer: Pointer) -> None:
         """Make the pair."""

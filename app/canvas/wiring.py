@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from app.canvas import operations, words
 from app.canvas.adding import Offer
 from app.canvas.bends import spot_on
+from app.canvas.partners import partner_of
 from app.canvas.routing import Point, Port, length_of
 from app.canvas.wire_editing import STEP
 from core.edits import Edit, fresh_id, in_turn, set_wire
@@ -104,6 +105,13 @@ def lay_wire(view: SheetView, start: str, end: str) -> None:
 
 def lay_pair(view: SheetView, first: tuple[str, str], second: tuple[str, str]) -> None:
     """Lay two wires as a twisted pair in one step, both as long as the route of the first, and select them."""
+    before = view.document.sheet.wire_by_id.keys()
+    view.document.apply(*pair_step(view, first, second))
+    view.selection.set(view.document.sheet.wire_by_id.keys() - before)
+
+
+def pair_step(view: SheetView, first: tuple[str, str], second: tuple[str, str]) -> tuple[str, Edit]:
+    """The name and the edit of laying a twisted pair."""
     sheet, gauge = view.document.sheet, view.editor.gauge
     length_m = _length_m(view, *first)
     ids = fresh_id(sheet, "w"), fresh_id(sheet, "w", (fresh_id(sheet, "w"),))
@@ -113,8 +121,25 @@ def lay_pair(view: SheetView, first: tuple[str, str], second: tuple[str, str]) -
         for ends, one in zip((first, second), ids, strict=True)
     ]
     text = words.tr("Wire a pair from {start} to {end}").format(start=first[0], end=first[1])
-    view.document.apply(text, in_turn(*edits))
-    view.selection.set(ids)
+    return text, in_turn(*edits)
+
+
+def second_ends(view: SheetView, start: str, end: str) -> tuple[str, str] | None:
+    """Where the second wire of a pair runs whose first runs between two terminals; None where one has no partner."""
+    sheet, catalogue = view.document.sheet, view.document.catalogue
+    first, last = partner_of(sheet, catalogue, start), partner_of(sheet, catalogue, end)
+    if first is None or last is None or {start, first} & {end, last}:
+        return None
+    return first, last
+
+
+def lay(view: SheetView, start: str, end: str, in_pair: bool) -> None:
+    """Lay one wire, or a twisted pair where that is asked for and both terminals have a partner."""
+    second = second_ends(view, start, end) if in_pair else None
+    if second is None:
+        lay_wire(view, start, end)
+    else:
+        lay_pair(view, (start, end), second)
 
 
 def tap_wire(view: SheetView, start: str, wire_id: str, at: Point, fine: bool = False) -> None:

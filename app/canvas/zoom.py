@@ -11,6 +11,7 @@ SMALLEST, LARGEST, STEP = 0.1, 6.0, 1.25
 _LARGEST_FIT = 1.25
 _TOP_ROOM = 56.0  # screen pixels kept free for the add field when fitting
 _SIDE_ROOM = 28.0
+_EDGE = 16  # screen pixels around what is brought into view
 
 
 class ZoomView(QGraphicsView):
@@ -83,11 +84,16 @@ class ZoomView(QGraphicsView):
         down.setValue(down.value() + pixels.y())
 
     def reveal(self, ids: object) -> None:
-        """Bring parts and wires into view."""
+        """Bring parts and wires into view, scrolling no further than that takes."""
         assert isinstance(ids, frozenset)
         items = [item for item_id in ids if (item := self.sheet_scene.item_of(item_id)) is not None]
         area = QRectF()
         for item in items:
             area = area.united(item.sceneBoundingRect())
-        if not area.isNull() and not self.mapToScene(self.viewport().rect()).boundingRect().contains(area):
+        seen = self.mapToScene(self.viewport().rect()).boundingRect()
+        if area.isNull() or seen.contains(area):
+            return
+        if area.width() > seen.width() or area.height() > seen.height():
             self.centerOn(area.center())
+        else:
+            self.ensureVisible(area, _EDGE, _EDGE)

@@ -48,6 +48,35 @@ def _pointer() -> tuple[Gesture, ...]:
     )
 
 
+def _wires() -> tuple[Gesture, ...]:
+    return (
+        (
+            translate("gestures", "Ctrl and drag from pin to pin"),
+            translate("gestures", "a twisted pair: the wire from the other end of the heater comes along"),
+        ),
+        (
+            translate("gestures", "Drag from a pin onto a wire"),
+            translate("gestures", "a joint where they meet"),
+        ),
+        (
+            translate("gestures", "Drag a handle of the selected wire"),
+            translate("gestures", "leads it another way; with Alt off the grid"),
+        ),
+        (
+            translate("gestures", "Double click a handle"),
+            translate("gestures", "lets the route find its way again"),
+        ),
+        (
+            translate("gestures", "Ctrl and double click a wire"),
+            translate("gestures", "splits it with a joint"),
+        ),
+        (
+            translate("gestures", "Click a wire of a twisted pair"),
+            translate("gestures", "selects both; with Alt only this one"),
+        ),
+    )
+
+
 def _walking() -> tuple[Gesture, ...]:
     return (
         (
@@ -86,6 +115,7 @@ def _pins() -> tuple[Gesture, ...]:
             translate("gestures", "Tab, Ctrl+arrows while a wire is laid"),
             translate("gestures", "go to the part where it ends; its likeliest pin is proposed"),
         ),
+        (translate("gestures", "Ctrl+Enter at the other pin"), translate("gestures", "lays a twisted pair")),
         (translate("gestures", "/ while a wire is laid"), translate("gestures", "type where it ends")),
         (
             translate("gestures", "Escape"),
@@ -140,6 +170,7 @@ def sections() -> tuple[tuple[str, tuple[Gesture, ...]], ...]:
     """Every gesture, as what is done and what comes of it, under the heading of the place where it works."""
     return (
         (translate("gestures", "Pointer on the drawing"), _pointer()),
+        (translate("gestures", "Pointer on wires"), _wires()),
         (translate("gestures", "Walking the drawing by keys"), _walking()),
         (translate("gestures", "In the pins of a part"), _pins()),
         (translate("gestures", "Typing into the add field"), _typing()),

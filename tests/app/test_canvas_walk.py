@@ -303,3 +303,36 @@ def test_opening_another_sheet_leaves_the_pins(rig):
     rig.document.open(Sheet(parts=(Resistor(id="R1", ohm=1),)))
     assert rig.view.walk.pin == ""
     assert rig.view.walk.ring is None
+
+
+def test_ctrl_and_enter_lay_a_twisted_pair(rig):
+    rig.selection.set({"V1"})
+    for key in (K.Key_P, K.Key_Return, K.Key_Tab):
+        rig.key(key)
+    rig.key(K.Key_Return, CTRL)
+    first, second = rig.sheet.wires[-2:]
+    assert [(wire.start, wire.end) for wire in (first, second)] == [("V1.4", "V2.4"), ("V1.5", "V2.5")]
+    assert first.twist
+    assert first.twist == second.twist
+    assert rig.undo_names == ["Wire a pair from V1.4 to V2.4"]
+    assert rig.view.walk.pin == "V2.4"
+
+
+def test_while_wires_are_drawn_in_pairs_enter_lays_one_and_drags_do(rig):
+    rig.key(K.Key_P, SHIFT)
+    rig.selection.set({"V1"})
+    for key in (K.Key_P, K.Key_Return, K.Key_Tab):
+        rig.key(key)
+    proposed = rig.scene.proposal.current
+    assert proposed is not None
+    assert len(proposed.sheet.wires) == len(rig.sheet.wires) + 2
+    rig.key(K.Key_Return)
+    assert rig.sheet == proposed.sheet
+    rig.document.undo_stack.undo()
+    rig.drag(rig.pin("V1.4"), rig.pin("V2.4"))
+    assert rig.sheet == proposed.sheet
+    rig.document.undo_stack.undo()
+    rig.drag(rig.pin("V1.4"), rig.pin("V2.4"), CTRL)
+    assert len(rig.sheet.wires) == 4, "Ctrl draws the other way round"
+    rig.key(K.Key_P, SHIFT)
+    assert not rig.view.wires.in_pairs
