@@ -178,6 +178,8 @@ class MainWindow(QMainWindow):
         if isinstance(application, QApplication):
             application.setPalette(palette(self.theme))
             application.setFont(self.theme.font(12))
+            # the application's font reaches widgets later than a style sheet, which would keep the one before it
+            self.setFont(self.theme.font(12))
             self.menuBar().setFont(self.theme.font(12))
             if self._wants_style_sheet:
                 application.setStyleSheet(stylesheet(self.theme))

@@ -36,7 +36,8 @@ from app.pictures.options import (
     options_from,
     options_text,
 )
-from app.pictures.pages import Plan, plan_pages
+from app.pictures.pages import Plan
+from app.pictures.paper import plan_of
 from app.pictures.picture import Picture
 from app.pictures.preview import PagesPreview
 from app.session import SUFFIX
@@ -234,7 +235,7 @@ class PictureDialog(QDialog):
             area=self._area(options),
             only=window.selection.ids if options.part == SELECTED else (),
         )
-        self.plan = plan_pages(self.picture.width, self.picture.height, shown)
+        self.plan = plan_of(self.picture)
         self.preview.show_picture(self.picture, self.plan)
         self.size_label.setText(self._size_text())
         if old is not None:

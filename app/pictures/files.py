@@ -12,8 +12,7 @@ from PySide6.QtWidgets import QApplication
 from app.files import write_atomically
 from app.pictures.letters import with_font, with_outlines
 from app.pictures.options import PictureOptions
-from app.pictures.pages import plan_pages
-from app.pictures.paper import paint_pages
+from app.pictures.paper import paint_pages, plan_of
 from app.pictures.picture import Picture
 from core.catalogue import Catalogue
 from core.results import Condition
@@ -87,7 +86,7 @@ def _png(picture: Picture) -> bytes:
 
 
 def _pdf(picture: Picture) -> bytes:
-    plan = plan_pages(picture.width, picture.height, picture.options)
+    plan = plan_of(picture)
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)

@@ -4,15 +4,27 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 
 from PySide6.QtCore import QCoreApplication, QPointF, QRect, QRectF
 from PySide6.QtGui import QPainter
 
 from app.canvas.symbols.drawing import draw_text
-from app.pictures.pages import MARGIN_MM, Page, Plan
+from app.pictures.pages import MARGIN_MM, Page, Plan, plan_pages
 from app.pictures.picture import Picture
 
 _MARK = 6.0  # units: the length of the marks at a tile's corners
+
+
+def plan_of(picture: Picture) -> Plan:
+    """The pages of a picture on the paper of its options."""
+    return inked(plan_pages(picture.width, picture.height, picture.options), picture)
+
+
+def inked(plan: Plan, picture: Picture) -> Plan:
+    """A plan without the tiles on which there is nothing to see."""
+    pages = tuple(page for page in plan.pages if picture.has_ink(QRectF(*page.part)))
+    return replace(plan, pages=pages or plan.pages[:1])
 
 
 def paint_pages(

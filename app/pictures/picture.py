@@ -92,6 +92,23 @@ class Picture:
         """Units from top to bottom, the title block included."""
         return self.area.height() + (HEIGHT + _GAP if self.options.title_block else 0.0)
 
+    @property
+    def _left(self) -> float:
+        """Where the drawing begins: in the middle where the title block is wider."""
+        return (self.width - self.area.width()) / 2
+
+    @property
+    def _block_corner(self) -> tuple[float, float]:
+        return self.width - WIDTH - _GAP, self.area.height()
+
+    def has_ink(self, part: QRectF) -> bool:
+        """Whether there is anything to see in a part of the picture, its corner at the origin."""
+        block = QRectF(*self._block_corner, WIDTH, HEIGHT)
+        if self.options.title_block and block.intersects(part):
+            return True
+        seen = part.intersected(QRectF(self._left, 0, self.area.width(), self.area.height()))
+        return bool(self.scene.items(seen.translated(self.area.left() - self._left, self.area.top())))
+
     def paint(self, painter: QPainter, tinted: bool = True) -> None:
         """Paint it with its corner at the painter's origin, a unit of the painter for each.
 
@@ -101,12 +118,10 @@ class Picture:
         painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
         if tinted:
             painter.fillRect(QRectF(0, 0, self.width, self.height), self.theme.brush("paper"))
-        left = (self.width - self.area.width()) / 2
-        target = QRectF(left, 0, self.area.width(), self.area.height())
+        target = QRectF(self._left, 0, self.area.width(), self.area.height())
         self.scene.render(painter, target, self.area)
         if self.options.title_block:
-            corner = (self.width - WIDTH - _GAP, self.area.height())
-            paint_title_block(painter, self._block, corner, self.theme)
+            paint_title_block(painter, self._block, self._block_corner, self.theme)
 
     def close(self) -> None:
         """Let the drawing go."""

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.pictures.options import PictureOptions
 from app.pictures.pages import MARGIN_MM, plan_on
-from app.pictures.paper import paint_pages
+from app.pictures.paper import inked, paint_pages
 from app.pictures.picture import Picture
 
 _MM_PER_INCH = 25.4
@@ -55,5 +55,5 @@ def print_on(printer: QPrinter, picture: Picture) -> None:
         picture.width, picture.height, (paper.width(), paper.height()), MARGIN_MM, picture.options.fit
     )
     painter = QPainter(printer)
-    paint_pages(painter, picture, plan, printer.resolution() / _MM_PER_INCH, printer.newPage)
+    paint_pages(painter, picture, inked(plan, picture), printer.resolution() / _MM_PER_INCH, printer.newPage)
     painter.end()

@@ -12,6 +12,7 @@ from PySide6.QtGui import QPageLayout
 from app.pictures.files import picture_bytes
 from app.pictures.options import PAPERS, PictureOptions
 from app.pictures.pages import LARGEST, MARGIN_MM, MM_PER_UNIT, plan_pages
+from app.pictures.paper import plan_of
 from app.pictures.picture import Picture
 from app.pictures.printing import print_on, printer_for
 from app.sources import load_catalogue
@@ -86,11 +87,16 @@ def test_tiles_of_a_pdf_file_are_numbered(qapp) -> None:
     catalogue, _ = load_catalogue()
     options = PictureOptions(paper="A4", fit=False)
     picture = Picture(load(sample_bytes(sample_names()[0])), catalogue, options)
-    plan = plan_pages(picture.width, picture.height, options)
+    every, plan = plan_pages(picture.width, picture.height, options), plan_of(picture)
     data = picture_bytes(picture, ".pdf")
     assert len(from_pdf(data, scale=0.2)) == len(plan.pages) > 4
     words = words_of_pdf(data)
-    assert f"row {plan.rows} of {plan.rows}, column {plan.columns} of {plan.columns}" in words
+    for page in plan.pages:
+        assert f"row {page.row} of {plan.rows}, column {page.column} of {plan.columns}" in words
+    left_out = [page for page in every.pages if page not in plan.pages]
+    assert left_out, "some of this sheet is empty"
+    for page in left_out:
+        assert f"row {page.row} of {plan.rows}, column {page.column} of" not in words
 
 
 def test_a_print_is_the_pdf_on_the_paper_of_the_printer(qapp, tmp_path: Path) -> None:
