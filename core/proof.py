@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Iterable
+from dataclasses import dataclass
 from typing import Literal
 
 from msgspec.structs import replace
@@ -30,34 +31,61 @@ _HEATERS = frozenset(("heater-voltage", "heater-current"))
 _UNJUDGED = frozenset(("type-unknown",))
 
 
-def effect_of(
-    assessment: Assessment, finding: Finding, remedy: Remedy, catalogue: Catalogue, memory: Memory
-) -> Effect:
-    """What a remedy does for its finding.
+@dataclass(frozen=True)
+class _Trial:
+    """What the lines that a remedy touches report before and after it, and what of that is a new fault."""
 
-    It mends where the finding is gone under every condition and no fault has appeared. It helps where heaters stay
-    outside their limits, but by less than half of what it was in all, and nothing else has gone wrong.
-    ``catalogue`` has the sheet's own types.
-    """
-    try:
-        whole = edit_of(remedy)(assessment.sheet)
-    except EditError:
-        return "none"
-    change = change_between(assessment.sheet, whole)
-    if change.is_empty or find_problems(whole):
-        return "none"
-    touched = {*finding.where, *change.parts, *change.wires}
-    before = _around(assessment.sheet, touched)
-    after = _around(whole, {*touched, *_ids(before)})
-    was, now = (assess(one, catalogue, memory=memory).findings for one in (before, after))
-    known = {_key(one) for one in (*was, *assessment.findings) if one.severity == "fault"}
-    new = [one for one in now if one.severity == "fault" and _key(one) not in known]
-    if finding.rule in _UNJUDGED:
-        new = [one for one in new if one.where[:1] != finding.where[:1]]
-    if not new and not any(is_same(one, finding) for one in now):
-        return "mends"
-    is_about_heaters = finding.rule in _HEATERS and all(one.rule in _HEATERS for one in new)
-    return "helps" if is_about_heaters and _excess(now) < HELPS_SHARE * _excess(was) else "none"
+    was: tuple[Finding, ...] = ()
+    now: tuple[Finding, ...] = ()
+    new: tuple[Finding, ...] = ()
+
+
+class Proof:
+    """Tries remedies on the sheet of an assessment, each but once. ``catalogue`` has the sheet's own types."""
+
+    def __init__(self, assessment: Assessment, catalogue: Catalogue) -> None:
+        self.assessment = assessment
+        self._catalogue = catalogue
+        self._memory = Memory()
+        self._trials: dict[Remedy, _Trial | None] = {}
+
+    def effect(self, finding: Finding, remedy: Remedy) -> Effect:
+        """What a remedy does for its finding.
+
+        It mends where the finding is gone under every condition and no fault has appeared. It helps where heaters
+        stay outside their limits, but by less than half of what it was in all, and nothing else has gone wrong.
+        """
+        if remedy not in self._trials:
+            self._trials[remedy] = self._try(remedy)
+        trial = self._trials[remedy]
+        if trial is None or not any(is_same(one, finding) for one in trial.was):
+            return "none"
+        new = trial.new
+        if finding.rule in _UNJUDGED:
+            new = tuple(one for one in new if one.where[:1] != finding.where[:1])
+        if not new and not any(is_same(one, finding) for one in trial.now):
+            return "mends"
+        is_about_heaters = finding.rule in _HEATERS and all(one.rule in _HEATERS for one in new)
+        is_less = _excess(trial.now) < HELPS_SHARE * _excess(trial.was)
+        return "helps" if is_about_heaters and is_less else "none"
+
+    def _try(self, remedy: Remedy) -> _Trial | None:
+        sheet = self.assessment.sheet
+        try:
+            whole = edit_of(remedy)(sheet)
+        except EditError:
+            return None
+        change = change_between(sheet, whole)
+        if change.is_empty or find_problems(whole):
+            return None
+        touched = {*change.parts, *change.wires}
+        before = _around(sheet, touched | _around(whole, touched).part_by_id.keys())
+        after = _around(whole, touched | before.part_by_id.keys())
+        there = {*before.part_by_id, *before.wire_by_id}
+        was = tuple(one for one in self.assessment.findings if not there.isdisjoint(one.where))
+        now = assess(after, self._catalogue, memory=self._memory).findings
+        known = {_key(one) for one in was if one.severity == "fault"}
+        return _Trial(was, now, tuple(o for o in now if o.severity == "fault" and _key(o) not in known))
 
 
 def is_same(one: Finding, finding: Finding) -> bool:
@@ -82,10 +110,6 @@ def _excess(findings: Iterable[Finding]) -> float:
         for one in findings
         if one.rule in _HEATERS and one.value is not None and one.limit
     )
-
-
-def _ids(sheet: Sheet) -> set[str]:
-    return {part.id for part in sheet.parts}
 
 
 def _around(sheet: Sheet, ids: set[str]) -> Sheet:

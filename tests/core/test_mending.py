@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from core.assess import Memory
 from core.checks import find_problems
 from core.errors import EditError
 from core.mending import edit_of
-from core.proof import effect_of
+from core.proof import Proof
 from core.remedy import Remedy
 from core.results import Finding, alike, worst_of
 from core.rules import RULES
@@ -61,7 +60,7 @@ def test_the_finding_is_gone_and_no_fault_is_new(rule: str, title: str, one: She
 def test_the_proof_agrees(rule: str, title: str, one: Sheet) -> None:
     finding, remedy = shown(one, rule, title)
     catalogue = builtin().with_types(one.types)
-    assert effect_of(assessed(one), finding, remedy, catalogue, Memory()) == "mends"
+    assert Proof(assessed(one), catalogue).effect(finding, remedy) == "mends"
 
 
 def test_every_rule_is_tried() -> None:
