@@ -96,7 +96,8 @@ class MainWindow(QMainWindow):
             self._wants_style_sheet = True
             self._dress()
             self.ground.give_room()
-            made = SidePanes(self.document, self.selection, self.viewpoint, self.theme, self.ground)
+            proposal = self.view.sheet_scene.proposal
+            made = SidePanes(self.document, self.selection, self.viewpoint, self.theme, self.ground, proposal)
             self._side = made
             made.restore(self.settings.bytes_of("panes"))
             made.parts_list.add_requested.connect(self._on_add_requested)

@@ -1,10 +1,11 @@
-"""Paints a finding as a card: mark, title, what is wrong, what mends it, and where the limit comes from.
+"""Paints a finding as a card: mark, title, what is wrong, what mends it, source, and its mends as buttons.
 
 All text is plain text, wrapped to the width of the list and never cut.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QPointF, QRectF, QSize
@@ -23,6 +24,10 @@ _PAD = 10
 _TEXT_LEFT = 34
 _BETWEEN = 3  # between paragraphs
 _MOST_LAYOUTS = 2000
+_CHIPS = "chips"  # where the mends stand among the paragraphs
+_CHIP_GAP = 6.0
+_CHIP_PAD = 8.0
+_CHIP_DROP = 3.0
 
 
 @dataclass(frozen=True)
@@ -33,8 +38,17 @@ class _Paragraph:
 
 
 @dataclass(frozen=True)
+class _Chip:
+    """A mend as a button; its place is within the card."""
+
+    layout: QTextLayout
+    rect: QRectF
+
+
+@dataclass(frozen=True)
 class _Laid:
     paragraphs: tuple[_Paragraph, ...]
+    chips: tuple[_Chip, ...]
     height: int
 
 
@@ -46,6 +60,17 @@ class CardDelegate(QStyledItemDelegate):
         super().__init__(parent)
         self._theme = theme
         self._laid: dict[tuple[Card, int], _Laid] = {}
+        self.hot: tuple[int, int] | None = None
+        """The row and number of the mend that is being considered."""
+
+    def chip_at(self, card: Card, width: int, point: QPointF) -> int | None:
+        """The number of the mend at a point within a card; None where there is none."""
+        chips = enumerate(self._layout(card, width).chips)
+        return next((number for number, chip in chips if chip.rect.contains(point)), None)
+
+    def chip_rect(self, card: Card, width: int, number: int) -> QRectF:
+        """Where a mend stands within its card."""
+        return QRectF(self._layout(card, width).chips[number].rect)
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
@@ -77,7 +102,19 @@ class CardDelegate(QStyledItemDelegate):
         for paragraph in laid.paragraphs:
             painter.setPen(paragraph.colour)
             paragraph.layout.draw(painter, rect.topLeft() + QPointF(_TEXT_LEFT, paragraph.top))
+        for number, chip in enumerate(laid.chips):
+            self._paint_chip(painter, rect.topLeft(), chip, is_hot=self.hot == (index.row(), number))
         painter.restore()
+
+    def _paint_chip(self, painter: QPainter, corner: QPointF, chip: _Chip, is_hot: bool) -> None:
+        """A mend: an outline, filled while it is being considered."""
+        theme = self._theme
+        rect = chip.rect.translated(corner)
+        painter.setPen(theme.pen("accent", 1))
+        painter.setBrush(theme.brush("accent" if is_hot else "surface"))
+        painter.drawRoundedRect(rect.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4)
+        painter.setPen(theme.colour("chrome" if is_hot else "accent_text"))
+        chip.layout.draw(painter, rect.topLeft() + QPointF(_CHIP_PAD, _CHIP_DROP))
 
     def _paint_ground(self, painter: QPainter, rect: QRectF, state: QStyle.StateFlag) -> None:
         theme = self._theme
@@ -104,16 +141,41 @@ class CardDelegate(QStyledItemDelegate):
             (card.title, theme.font(13, bold=True), "ink"),
             (card.says, theme.font(12), "soft"),
             (card.mend, theme.font(12, bold=True), "accent_text"),
+            ("", theme.font(12), _CHIPS),
             (card.footer, theme.font(11), "soft"),
         )
         paragraphs: list[_Paragraph] = []
+        chips: tuple[_Chip, ...] = ()
         top = float(_PAD)
         for text, font, role in texts:
-            if text:
+            if role == _CHIPS:
+                chips, top = self._lay_chips(card, top, line)
+            elif text:
                 layout, height = _wrapped(text, font, line)
                 paragraphs.append(_Paragraph(layout, top, theme.colour(role)))
                 top += height + _BETWEEN
-        return _Laid(tuple(paragraphs), round(top - _BETWEEN + _PAD))
+        return _Laid(tuple(paragraphs), chips, round(top - _BETWEEN + _PAD))
+
+    def _lay_chips(self, card: Card, top: float, line: float) -> tuple[tuple[_Chip, ...], float]:
+        """The mends side by side as far as the line reaches, and where what follows begins."""
+        chips: list[_Chip] = []
+        x, row = 0.0, 0.0
+        top += _CHIP_DROP if card.mends else 0.0
+        for offer in card.mends:
+            layout, height = _wrapped(offer.label, self._theme.font(12), line - 2 * _CHIP_PAD)
+            width = min(line, math.ceil(_natural_width(layout)) + 2 * _CHIP_PAD)
+            if x and x + width > line:
+                x, top = 0.0, top + row + _CHIP_GAP
+                row = 0.0
+            size = height + 2 * _CHIP_DROP
+            chips.append(_Chip(layout, QRectF(_TEXT_LEFT + x, top, width, size)))
+            x, row = x + width + _CHIP_GAP, max(row, size)
+        return tuple(chips), top + row + (_CHIP_GAP if chips else 0.0)
+
+
+def _natural_width(layout: QTextLayout) -> float:
+    """The width of the widest line of a text that is laid out."""
+    return max((layout.lineAt(at).naturalTextWidth() for at in range(layout.lineCount())), default=0.0)
 
 
 def _wrapped(text: str, font: QFont, width: float) -> tuple[QTextLayout, float]:

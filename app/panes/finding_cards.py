@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QCoreApplication
 
+from app.mends import MendOffer
 from app.speech import listed, spoken
 from core.results import SEVERITIES, Finding, Severity, alike, worst_of
 
@@ -26,6 +27,12 @@ class Card:
     says: str
     mend: str
     footer: str
+    mends: tuple[MendOffer, ...] = ()
+
+    @property
+    def text(self) -> Card:
+        """The card without its mends, which may come later."""
+        return replace(self, mends=())
 
 
 def severity_word(severity: Severity) -> str:
@@ -35,6 +42,17 @@ def severity_word(severity: Severity) -> str:
         "caution": QCoreApplication.translate("findings", "Caution"),
         "note": QCoreApplication.translate("findings", "Note"),
     }[severity]
+
+
+def spoken_card(card: Card) -> str:
+    """Everything on a card for a screen reader, with the mends that can be chosen."""
+    text = f"{severity_word(card.severity)}: {card.title}. {card.says} {card.mend}"
+    if not card.mends:
+        return text
+    names = "; ".join(offer.label for offer in card.mends)
+    return QCoreApplication.translate("findings", "{card} To choose from: {mends}.").format(
+        card=text, mends=names
+    )
 
 
 def conditions_in(findings: Iterable[Finding]) -> tuple[str, ...]:
@@ -88,18 +106,27 @@ def _band_text(names: tuple[str, ...]) -> str:
     }[names]
 
 
-def cards(findings: Iterable[Finding], condition: str | None = None) -> tuple[Card, ...]:
+MendsOf = Callable[[Finding], tuple[MendOffer, ...]]
+
+
+def _no_mends(_finding: Finding) -> tuple[MendOffer, ...]:
+    return ()
+
+
+def cards(
+    findings: Iterable[Finding], condition: str | None = None, mends_of: MendsOf = _no_mends
+) -> tuple[Card, ...]:
     """Cards in order of severity, then condition; with ``condition`` only what holds under it.
 
     Findings of one rule at one place on the same side of the limit are one card. One that is bound to no
-    condition holds under every one.
+    condition holds under every one. ``mends_of`` says what is known to mend a finding.
     """
     shown = (f for f in findings if condition is None or f.condition in {None, condition})
-    made = [_card(group) for group in alike(shown)]
+    made = [_card(group, mends_of) for group in alike(shown)]
     return tuple(sorted(made, key=_card_order))
 
 
-def _card(group: list[Finding]) -> Card:
+def _card(group: list[Finding], mends_of: MendsOf) -> Card:
     worst = worst_of(group)
     named = [finding.condition for finding in group if finding.condition is not None]
     names = tuple(sorted(dict.fromkeys(named), key=_condition_order))
@@ -112,6 +139,7 @@ def _card(group: list[Finding]) -> Card:
         title=spoken(worst.title),
         says=spoken(worst.says),
         mend=spoken(worst.mend),
+        mends=mends_of(worst),
         footer=" · ".join(text for text in (at, spoken(worst.source)) if text),
     )
 

@@ -7,7 +7,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from app.guard import guarded
-from app.panes.finding_cards import Card, severity_word
+from app.panes.finding_cards import Card, spoken_card
 
 CARD_ROLE = Qt.ItemDataRole.UserRole + 1
 AnyIndex = QModelIndex | QPersistentModelIndex
@@ -27,8 +27,14 @@ class FindingsModel(QAbstractListModel):
         return self._cards
 
     def set_cards(self, cards: tuple[Card, ...]) -> None:
-        """Show other cards; nothing happens when they are the same."""
-        if cards != self._cards:
+        """Show other cards; nothing happens when they are the same. More mends on the same cards move nothing."""
+        if cards == self._cards:
+            return
+        if [card.text for card in cards] == [card.text for card in self._cards]:
+            self.layoutAboutToBeChanged.emit()
+            self._cards = cards
+            self.layoutChanged.emit()
+        else:
             self.beginResetModel()
             self._cards = cards
             self.endResetModel()
@@ -47,7 +53,7 @@ class FindingsModel(QAbstractListModel):
         if role == CARD_ROLE:
             return card
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{severity_word(card.severity)}: {card.title}. {card.says} {card.mend}"
+            return spoken_card(card)
         if role == Qt.ItemDataRole.AccessibleDescriptionRole:
             return card.footer
         return None

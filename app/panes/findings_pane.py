@@ -3,79 +3,29 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QFrame,
     QHBoxLayout,
     QLabel,
-    QListView,
     QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
 
+from app.canvas.telling import announce
 from app.document import Document
-from app.guard import guarded
+from app.mends import Mends
 from app.panes.card_delegate import CardDelegate
+from app.panes.card_list import CardList
 from app.panes.controls import FlatCombo, ground_style, scroll_bar_style
 from app.panes.finding_cards import cards, condition_word, conditions_in, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
+from app.proposal import Proposal
 from app.selection import Selection
+from app.speech import told
 from app.theme import Theme, palette
+from core.errors import EditError
 
 _ALL = "all conditions"
-
-
-@guarded
-class CardList(QListView):
-    """The list of cards. ``chosen`` comes for a click, Return, or a move with the arrow keys."""
-
-    chosen = Signal(QModelIndex)
-
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.empty_text = ""
-        self.theme = theme
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.setMouseTracking(False)
-        self.verticalScrollBar().setSingleStep(24)
-        self.clicked.connect(self.chosen)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Moving to another card chooses it, as does Return."""
-        before = self.currentIndex()
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
-            if before.isValid():
-                self.chosen.emit(before)
-            event.accept()
-            return
-        super().keyPressEvent(event)
-        if self.currentIndex() != before and self.currentIndex().isValid():
-            self.chosen.emit(self.currentIndex())
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Wrap the text anew."""
-        super().resizeEvent(event)
-        if event.size().width() != event.oldSize().width():
-            self.scheduleDelayedItemsLayout()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Paint the cards, or the sentence that says why there are none."""
-        super().paintEvent(event)
-        model = self.model()
-        if self.empty_text and (model is None or model.rowCount() == 0):
-            painter = QPainter(self.viewport())
-            painter.setFont(self.theme.font(12))
-            painter.setPen(self.theme.colour("soft"))
-            flags = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
-            painter.drawText(self.viewport().rect().adjusted(24, 24, -24, -8), int(flags), self.empty_text)
-            painter.end()
 
 
 class FindingsPane(QWidget):
@@ -87,18 +37,24 @@ class FindingsPane(QWidget):
     count_changed = Signal(int)
 
     def __init__(
-        self, document: Document, selection: Selection, theme: Theme, parent: QWidget | None = None
+        self,
+        document: Document,
+        selection: Selection,
+        theme: Theme,
+        parent: QWidget | None = None,
+        proposal: Proposal | None = None,
     ) -> None:
         super().__init__(parent)
+        self._proposal = proposal
+        self.mends = Mends(document, self)
         self._document = document
         self._selection = selection
         self.showing = False  # while a card is being shown on the drawing
         self.model = FindingsModel(self)
-        self.list = CardList(theme, self)
+        self._delegate = CardDelegate(theme, self)
+        self.list = CardList(theme, self._delegate, self)
         self.list.setModel(self.model)
         self.list.setAccessibleName(self.tr("Findings"))
-        self._delegate = CardDelegate(theme, self)
-        self.list.setItemDelegate(self._delegate)
         self.summary = QLabel(self)
         self.summary.setTextFormat(Qt.TextFormat.PlainText)
         self.summary.setProperty("role", "soft")
@@ -108,6 +64,10 @@ class FindingsPane(QWidget):
         self._arrange()
         self.filter.currentIndexChanged.connect(self._show_cards)
         self.list.chosen.connect(self._on_chosen)
+        self.list.considered.connect(self._on_considered)
+        self.list.left.connect(self._on_left)
+        self.list.taken.connect(self._on_taken)
+        self.mends.changed.connect(self._show_cards)
         for signal in (document.changed, document.replaced, document.assessed):
             signal.connect(self.refresh)
         self.set_theme(theme)
@@ -179,13 +139,14 @@ class FindingsPane(QWidget):
     def _show_cards(self) -> None:
         assessment = self._document.assessment
         findings = assessment.findings if assessment is not None else ()
-        shown = cards(findings, self.condition)
+        shown = cards(findings, self.condition, self.mends.of)
         if findings and not shown:
             self.list.empty_text = self.tr("Nothing to report under this condition.")
         current = self.list.currentIndex().data(CARD_ROLE)
         self.model.set_cards(shown)
-        if current in shown:
-            self.list.setCurrentIndex(self.model.index(shown.index(current), 0))
+        texts = [card.text for card in shown]
+        if current is not None and current.text in texts:
+            self.list.setCurrentIndex(self.model.index(texts.index(current.text), 0))
         self.list.viewport().update()
 
     def _on_chosen(self, index: QModelIndex) -> None:
@@ -196,3 +157,24 @@ class FindingsPane(QWidget):
             self._selection.show(known)
         finally:
             self.showing = False
+
+    # mends
+
+    def _on_considered(self, index: QModelIndex, number: int) -> None:
+        """Show what a mend would do."""
+        offer = index.data(CARD_ROLE).mends[number]
+        announce(self.list, offer.label)
+        if self._proposal is not None:
+            self._proposal.consider(offer.title, offer.edit)
+
+    def _on_left(self) -> None:
+        if self._proposal is not None:
+            self._proposal.withdraw()
+
+    def _on_taken(self, index: QModelIndex, number: int) -> None:
+        """Carry a mend out as one step of the history."""
+        offer = index.data(CARD_ROLE).mends[number]
+        try:
+            self._document.apply(offer.title, offer.edit)
+        except EditError as error:
+            announce(self.list, told(error))

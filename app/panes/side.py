@@ -13,6 +13,7 @@ from app.panes.pane import Pane
 from app.panes.parts_list import PartsList
 from app.panes.properties import PropertiesPane
 from app.panes.tables import TablesPane
+from app.proposal import Proposal
 from app.selection import Selection
 from app.theme import Theme
 from app.viewpoint import Viewpoint
@@ -38,6 +39,7 @@ class SidePanes(QObject):
         viewpoint: Viewpoint,
         theme: Theme,
         ground: Ground,
+        proposal: Proposal | None = None,
     ) -> None:
         super().__init__(ground)
         self.ground = ground
@@ -47,7 +49,7 @@ class SidePanes(QObject):
         self._catalogue = document.catalogue
         self._theme = theme
         self._builder: ChainBuilder | None = None
-        self.findings = FindingsPane(document, selection, theme, ground)
+        self.findings = FindingsPane(document, selection, theme, ground, proposal)
         self.properties = PropertiesPane(document, selection, theme, ground)
         self.parts_list = PartsList(document.catalogue, theme, ground)
         self.tables = TablesPane(document, selection, viewpoint, theme, ground)
