@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QMenu
 
 from app.actions import SEPARATOR, Entry, fill, named_menu, set_apart
 from app.areas import area_entries
+from app.canvas.arrange_actions import ALIGNING, DISTRIBUTING
 from app.canvas.walk_actions import walk_entries
 from app.canvas.wire_actions import wire_entries
 from app.dialogs import message_box
@@ -40,7 +41,7 @@ class Menus(QObject):
         for menu in self._menus:
             bar.addMenu(menu)
         set_apart(bar.actions())
-        self.file, self.edit, self.view, self.help = self._menus
+        self.file, self.edit, self.arrange, self.view, self.help = self._menus
         self.key_page: KeyPage | None = None
 
     @property
@@ -54,6 +55,7 @@ class Menus(QObject):
         self._fill_file()
         self._fill_edit()
         fill(self.edit.addMenu(self.tr("&Wires")), wire_entries(window.view).values())
+        self._fill_arrange()
         self._fill_view(side)
         self._fill_help()
         for menu in self._menus:
@@ -61,8 +63,14 @@ class Menus(QObject):
         window.session.moved.connect(self._show_recent)
         self._show_recent()
 
-    def _titles(self) -> tuple[str, str, str, str]:
-        return self.tr("&File"), self.tr("&Edit"), self.tr("&View"), self.tr("&Help")
+    def _titles(self) -> tuple[str, ...]:
+        return (
+            self.tr("&File"),
+            self.tr("&Edit"),
+            self.tr("&Arrange"),
+            self.tr("&View"),
+            self.tr("&Help"),
+        )
 
     def _fill_file(self) -> None:
         session, window = self._window.session, self._window
@@ -113,10 +121,39 @@ class Menus(QObject):
             self.edit,
             (
                 SEPARATOR,
-                *(entries[name] for name in ("add", "chain", "delete", "turn right", "turn left")),
+                *(entries[name] for name in ("cut", "copy", "paste", "duplicate", "delete")),
                 SEPARATOR,
-                entries["select all"],
+                *(entries[name] for name in ("add", "chain", "find", "replace type")),
+                SEPARATOR,
+                *(entries[name] for name in ("select all", "select connected", "select string")),
+                SEPARATOR,
                 Entry(self.tr("Re&name the sheet"), self._window.strip.edit_title),
+            ),
+        )
+
+    def _fill_arrange(self) -> None:
+        entries = self._window.view.entries
+        fill(
+            self.arrange,
+            (
+                *(entries[name] for name in ("turn right", "turn left", "turn as one", "turn left as one")),
+                *(entries[name] for name in ("mirror", "mirror upright")),
+                SEPARATOR,
+            ),
+        )
+        lining = self.arrange.addMenu(self.tr("&Line up"))
+        lining.setToolTipsVisible(True)
+        fill(lining, [entries[name] for name in ALIGNING])
+        lining.addSeparator()
+        fill(lining, [entries[name] for name in DISTRIBUTING])
+        fill(
+            self.arrange,
+            (
+                entries["put on grid"],
+                SEPARATOR,
+                *(entries[name] for name in ("swap tubes", "swap places")),
+                SEPARATOR,
+                *(entries[name] for name in ("number tubes", "number selected")),
             ),
         )
 
@@ -126,6 +163,8 @@ class Menus(QObject):
             self.view,
             (
                 *(entries[name] for name in ("fit", "zoom in", "zoom out", "actual size")),
+                SEPARATOR,
+                *(entries[name] for name in ("show grid", "snap to grid")),
                 SEPARATOR,
                 *area_entries(window),
                 Entry(self.tr("To the &drawing"), window.view.setFocus, ("Ctrl+Shift+D",)),

@@ -54,6 +54,15 @@ class Settings:
         name = str(path.resolve())
         self._store.setValue("recent", [name, *(item for item in self.recent if item != name)][:MAX_RECENT])
 
+    def is_on(self, key: str, default: bool = True) -> bool:
+        """A remembered switch."""
+        value = self._store.value(key, default)
+        return value if isinstance(value, bool) else str(value).lower() != "false"
+
+    def keep_switch(self, key: str, on: bool) -> None:
+        """Remember a switch."""
+        self._store.setValue(key, on)
+
     def bytes_of(self, key: str) -> QByteArray | None:
         """A remembered window geometry or state."""
         value = self._store.value(key)

@@ -83,6 +83,8 @@ class MainWindow(QMainWindow):
         self.view.edit_requested.connect(self._on_edit_requested)
         self.view.chain_requested.connect(self._on_chain_requested)
         self.view.seen.connect(self.complete)
+        self.view.told.connect(self.banner.show_message)
+        self.view.paper.changed.connect(self._keep_paper)
         self.banner.acted.connect(self.session.save_as)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._on_scheme)
@@ -133,7 +135,12 @@ class MainWindow(QMainWindow):
         geometry = self.settings.bytes_of("geometry")
         if geometry is not None:
             self.restoreGeometry(geometry)
+        self.view.paper.set(shows_grid=self.settings.is_on("grid"), snaps=self.settings.is_on("snap"))
         self.ground.keep_room(self.settings.margins_of("room"))
+
+    def _keep_paper(self) -> None:
+        self.settings.keep_switch("grid", self.view.paper.shows_grid)
+        self.settings.keep_switch("snap", self.view.paper.snaps)
 
     def _on_replaced(self) -> None:
         self.selection.clear()

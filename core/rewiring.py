@@ -16,7 +16,8 @@ from core.catalogue.bases import BASES
 from core.catalogue.types import TubeType
 from core.circuit.merging import Merging
 from core.edits import Edit, fresh_id, replace_type
-from core.results import DEFAULT_V_PCT, Sentence, sentence
+from core.results import DEFAULT_V_PCT
+from core.sentences import Sentence, sentence
 from core.sheet import Sheet, Tube, Wire, split_terminal
 from core.units import Dimension, format_quantity
 

@@ -7,7 +7,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from app.actions import Entry
+from app.canvas.arrange_actions import arrange_entries
 from app.canvas.chain_actions import chain_entries
+from app.canvas.edit_actions import edit_entries
 from app.canvas.walk_actions import walk_entries
 from app.canvas.wire_actions import wire_entries
 
@@ -23,6 +25,8 @@ def drawing_entries(view: SheetView) -> dict[str, Entry]:
         **walk_entries(view),
         **wire_entries(view),
         **chain_entries(view),
+        **edit_entries(view),
+        **arrange_entries(view),
     }
 
 

@@ -169,6 +169,9 @@ def offers(text: str, catalogue: Catalogue) -> list[Offer]:
     tokens = text.split()
     if not tokens:
         return []
+    remark = _remark(text)
+    if remark is not None:
+        return [remark]
     values, words = values_of(tokens)
     named = _catalogue_offers(text, catalogue)
     by_kind = _kind_offers(values, words)
@@ -177,6 +180,16 @@ def offers(text: str, catalogue: Catalogue) -> list[Offer]:
     order = [*exact, *by_kind, *_within_kind(words, tokens, catalogue), *rest]
     unique = {offer.label + offer.detail: offer for offer in reversed(order)}
     return list(reversed(unique.values()))[:_MOST]
+
+
+def _remark(text: str) -> Offer | None:
+    """The note or frame that ``note …`` or ``frame …`` asks for, with everything after the word."""
+    word, _, rest = text.strip().partition(" ")
+    if word.lower() == "note":
+        return Offer(kind_title("note"), rest.strip(), {"kind": "note", "text": rest.strip()})
+    if word.lower() == "frame":
+        return Offer(kind_title("frame"), rest.strip(), {"kind": "frame", "title": rest.strip()})
+    return None
 
 
 def _plain(name: str) -> str:

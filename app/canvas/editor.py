@@ -7,9 +7,11 @@ from typing import TYPE_CHECKING
 
 from app.canvas import operations
 from app.canvas.adding import Offer, Template, offers
+from app.canvas.frames import around, carried
 from app.canvas.places import place_of
 from app.canvas.routing import Point, grown
 from app.canvas.wiring import lay_wire, why_no_offer, wire_offer
+from core.sheet import Note
 
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
@@ -36,11 +38,12 @@ class Editor:
         self._view.cancel_gesture()
         operations.turn(self.document, self.selection.ids, degrees)
 
-    def nudge(self, dx: float, dy: float) -> None:
-        """Move the selected parts; strokes that follow each other are one step of the history."""
+    def nudge(self, dx: float, dy: float, alone: bool = False) -> None:
+        """Move the selected parts, frames with what is in them unless ``alone``; repeated strokes are one step."""
         self._view.cancel_gesture()
         key = "nudge " + " ".join(sorted(self.selection.ids))
-        operations.move(self.document, self.selection.ids, dx, dy, merge_key=key)
+        moved = carried(self._view.sheet_scene.layout_, self.selection.ids, alone)
+        operations.move(self.document, moved, dx, dy, merge_key=key)
 
     def select_all(self) -> None:
         """Select every part and wire."""
@@ -50,7 +53,18 @@ class Editor:
     def edit_selected(self) -> None:
         """Ask for the properties of the one thing that is selected."""
         if len(self.selection.ids) == 1:
-            self._view.edit_requested.emit(next(iter(self.selection.ids)))
+            self.edit(next(iter(self.selection.ids)))
+
+    def edit(self, item_id: str) -> None:
+        """Write a note where it stands; ask for the properties of anything else."""
+        part = self.document.sheet.part_by_id.get(item_id)
+        if not isinstance(part, Note):
+            self._view.edit_requested.emit(item_id)
+            return
+        from app.canvas.note_editor import NoteEditor  # noqa: PLC0415 - few sheets hold notes
+
+        self._view.cancel_gesture()
+        NoteEditor(self._view, part)
 
     def add(self, template: Template, at: Point | None = None) -> str:
         """Add a part and select it: at a place, or at a free one near the middle of the view."""
@@ -59,10 +73,25 @@ class Editor:
 
     def take_offer(self, offer: Offer) -> None:
         """Add the part, or lay the wire, that was chosen in the add field."""
-        if offer.part_template["kind"] == "wire":
-            lay_wire(self._view, *offer.part_template["ends"])
+        template = offer.part_template
+        if template["kind"] == "wire":
+            lay_wire(self._view, *template["ends"])
+            return
+        if template["kind"] == "frame":
+            template, at = self._framing(template)
         else:
-            self.selection.show((self.add(offer.part_template),))
+            at = None
+        part_id = self.add(template, at)
+        self.selection.show((part_id,))
+        if template["kind"] == "note" and not template["text"]:
+            self.edit(part_id)
+
+    def _framing(self, template: Template) -> tuple[Template, Point | None]:
+        """A frame for what is selected; with nothing selected a frame of the usual size."""
+        rect = around(self._view.sheet_scene.layout_, self.selection.ids)
+        if rect is None:
+            return template, None
+        return {**template, "width": rect[2] - rect[0], "height": rect[3] - rect[1]}, (rect[0], rect[1])
 
     def offers(self, text: str) -> list[Offer]:
         """What a text in the add field may mean."""

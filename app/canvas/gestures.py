@@ -13,6 +13,7 @@ from PySide6.QtGui import QKeyEvent
 
 from app.canvas import operations
 from app.canvas.bends import spot_on
+from app.canvas.frames import carried
 from app.canvas.preview import BandPreview, GhostPreview, WirePreview
 from app.canvas.routing import CLEAR, Point, Port, length_of
 from app.canvas.wire_editing import STEP
@@ -30,12 +31,18 @@ _GHOST_FROM = 200  # from so many parts on a move shows one outline instead of e
 
 @dataclass(frozen=True)
 class Pointer:
-    """Where the pointer is: on the sheet, on the screen, and the keys held with it."""
+    """Where the pointer is: on the sheet, on the screen, and the keys held with it; ``free`` of the grid or not."""
 
     x: float
     y: float
     screen: QPoint
     modifiers: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier
+    free: bool = False
+
+    @property
+    def fine(self) -> bool:
+        """Whether things land on whole units and not on the grid: Alt says the opposite of what is set."""
+        return self.alt != self.free
 
     @property
     def shift(self) -> bool:
@@ -146,9 +153,10 @@ class MoveGesture(SelectGesture):
         if not self._parts:
             if self.start.shift and self.item_id not in self.view.selection.ids:
                 self.view.selection.toggle((self.item_id,))
-            self._parts = sorted((self.view.selection.ids | {self.item_id}) & sheet.part_by_id.keys())
+            ids = self.view.selection.ids | {self.item_id}
+            self._parts = sorted(carried(self.view.sheet_scene.layout_, ids, alone=self.start.alt))
         x, y = sheet.part_by_id[self.item_id].at
-        to = operations.snapped(x + pointer.x - self.start.x, y + pointer.y - self.start.y, pointer.alt)
+        to = operations.snapped(x + pointer.x - self.start.x, y + pointer.y - self.start.y, pointer.fine)
         shift = to[0] - x, to[1] - y
         if shift == self._shift:
             return
@@ -238,7 +246,7 @@ class WireGesture(Gesture):
 
     def _connect_to_joint(self, pointer: Pointer) -> None:
         layout = self.view.sheet_scene.layout_
-        at = operations.snapped(pointer.x, pointer.y, pointer.alt)
+        at = operations.snapped(pointer.x, pointer.y, pointer.fine)
         if layout.terminal_near(*at, 1.0) is not None:
             return
         line = layout.board.find(layout.port(self.terminal), Port(*at, 0.0, -1.0, CLEAR))

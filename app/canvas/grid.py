@@ -14,13 +14,13 @@ _FINE_FROM = 0.5
 _DOT = 1.5
 
 
-def paint(painter: QPainter, rect: QRectF, theme: Theme, scale: float) -> None:
-    """Paint a rectangle of paper; ``scale`` in screen pixels per unit decides how dense the dots are.
+def paint(painter: QPainter, rect: QRectF, theme: Theme, scale: float, dots: bool = True) -> None:
+    """Paint a rectangle of paper, with or without ``dots``; ``scale`` (pixels per unit) decides how dense they are.
 
     A row of dots is one dashed line, which costs far less than a call for each dot.
     """
     painter.fillRect(rect, theme.brush("paper"))
-    if scale < _SHOW_FROM:
+    if scale < _SHOW_FROM or not dots:
         return
     step = theme.grid if scale >= _FINE_FROM else theme.grid * 5
     size = _DOT / min(max(scale, 0.2), 1.5)

@@ -21,6 +21,7 @@ _ARROWS = {
     _K.Key_Up: (0, -1),
     _K.Key_Down: (0, 1),
 }
+_STRIDE = 5.0  # how many steps one with Shift counts for
 _SHIFT = Qt.KeyboardModifier.ShiftModifier
 
 
@@ -33,7 +34,7 @@ def press(view: SheetView, event: QKeyEvent) -> bool:
     key, modifiers = event.key(), event.modifiers()
     held = modifiers & ~(Qt.KeyboardModifier.KeypadModifier | _SHIFT)
     if key in _ARROWS and held in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.AltModifier):
-        return _nudge(view, key, fine=bool(held))
+        return _nudge(view, event)
     if key == _K.Key_Escape and not held:
         view.selection.clear()
         return True
@@ -57,14 +58,15 @@ def _carry_out(view: SheetView, event: QKeyEvent) -> bool:
     return False
 
 
-def _nudge(view: SheetView, key: int, fine: bool) -> bool:
-    """Move what is selected; with nothing selected the arrows scroll."""
-    across, down = _ARROWS[Qt.Key(key)]
+def _nudge(view: SheetView, event: QKeyEvent) -> bool:
+    """Move what is selected: by a step, with Shift by five, with Alt by one unit; without a selection scroll."""
+    across, down = _ARROWS[Qt.Key(event.key())]
+    fine = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
     if view.handles.current is not None:
         step = 1.0 if fine else STEP
         return view.wires.move_piece(across * step, down * step)
     if not view.selection.ids & view.document.sheet.part_by_id.keys():
         return False
-    step = 1.0 if fine else GRID
-    view.editor.nudge(across * step, down * step)
+    step = (1.0 if fine else GRID) * (_STRIDE if event.modifiers() & _SHIFT else 1.0)
+    view.editor.nudge(across * step, down * step, alone=fine)
     return True

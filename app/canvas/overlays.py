@@ -46,7 +46,7 @@ class AddField(QLineEdit):
         self.setToolTip(
             translate("adding", "Type a tube, a value or a word, then Enter. The key / brings you here.")
         )
-        self.setMaxLength(60)
+        self.setMaxLength(200)  # a note may be typed here
         self._theme = theme
         self._list: OfferList | None = None
         self.textEdited.connect(self._on_edited)
@@ -108,6 +108,7 @@ class AddField(QLineEdit):
             self._take()
         else:
             super().keyPressEvent(event)
+            event.accept()  # what means nothing here must not mean something to the drawing below
 
     def event(self, event: QEvent) -> bool:
         """Closes the list when the field loses the keyboard."""

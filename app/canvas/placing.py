@@ -41,7 +41,7 @@ class Placing:
             self._view.setFocus(Qt.FocusReason.MouseFocusReason)  # so that Escape is heard
         if not self._drop.is_active:
             self._drop.take(self._template)
-        self._drop.move(operations.snapped(pointer.x, pointer.y, pointer.alt))
+        self._drop.move(operations.snapped(pointer.x, pointer.y, pointer.fine))
         return True
 
     def press(self, button: Qt.MouseButton, pointer: Pointer) -> bool:
@@ -51,7 +51,7 @@ class Placing:
             return False
         self.end()
         if button == Qt.MouseButton.LeftButton:
-            self._view.editor.add(template, operations.snapped(pointer.x, pointer.y, pointer.alt))
+            self._view.editor.add(template, operations.snapped(pointer.x, pointer.y, pointer.fine))
             self._view.setFocus(Qt.FocusReason.MouseFocusReason)
             if pointer.shift:
                 self._template = template

@@ -10,6 +10,7 @@ from collections.abc import Iterable
 from PySide6.QtCore import QObject, QRectF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
+from app.canvas import frames
 from app.canvas.items import DotItem, PartItem, WireItem
 from app.canvas.layout import Layout
 from app.canvas.look import PartLook
@@ -231,9 +232,9 @@ class SheetScene(QGraphicsScene):
         return None
 
     def ids_within(self, area: QRectF) -> set[str]:
-        """Parts that a rectangle touches and wires that lie wholly inside it."""
+        """Parts that a rectangle touches, and wires and frames that lie wholly inside it."""
         rect = (area.left(), area.top(), area.right(), area.bottom())
-        found = self.layout_.parts_within(rect)
+        found = self.layout_.parts_within(rect) | frames.within(self.layout_, rect)
         for wire_id, line in self.layout_.board.routes.items():
             if all(area.contains(x, y) for x, y in line):
                 found.add(wire_id)

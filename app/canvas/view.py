@@ -6,6 +6,7 @@ from functools import cached_property
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
+    QContextMenuEvent,
     QDragEnterEvent,
     QDragLeaveEvent,
     QDragMoveEvent,
@@ -20,8 +21,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QFrame, QGraphicsView, QToolTip, QWidget
 
 from app.actions import Entry
-from app.canvas import grid, keys, operations, telling, words
-from app.canvas.actions import drawing_entries
+from app.canvas import frames, grid, keys, operations, resizing, telling, words
 from app.canvas.dropping import Drop
 from app.canvas.editor import Editor
 from app.canvas.gestures import (
@@ -36,10 +36,12 @@ from app.canvas.gestures import (
 from app.canvas.handles import Handles
 from app.canvas.hint import Hint
 from app.canvas.overlays import AddField
+from app.canvas.paper import Paper
 from app.canvas.placing import Placing
 from app.canvas.preview import HoverRing
 from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
+from app.canvas.tools import Tools
 from app.canvas.walk import Walk
 from app.canvas.wire_editing import WireEditing
 from app.canvas.wire_gestures import BendGesture, PairGesture
@@ -61,19 +63,23 @@ class SheetView(ZoomView):
     """The canvas.
 
     ``edit_requested`` carries the id of a part or wire whose properties are wanted; ``chain_requested`` asks for the
-    chain builder; ``seen`` comes once, when
-    the drawing has been painted for the first time.
+    chain builder; ``seen`` comes once, when the drawing has been painted for the first time; ``told`` carries a
+    sentence for the user.
     """
 
     edit_requested = Signal(str)
     chain_requested = Signal()
     seen = Signal()
+    told = Signal(str)
 
     def __init__(self, scene: SheetScene, parent: QWidget | None = None) -> None:
         super().__init__(scene, parent)
         self.document = scene.document
         self.selection: Selection = scene.selection
         self.editor = Editor(self)
+        self.paper = Paper(self)
+        self.tools = Tools(self)
+        self.pointer_at: QPoint | None = None
         self._gesture: Gesture | None = None
         self._hover = HoverRing(scene)
         self._drop = Drop(scene)
@@ -93,6 +99,7 @@ class SheetView(ZoomView):
         self.document.assessed.connect(self._describe)
         self.selection.changed.connect(self._describe)
         self.selection.reveal.connect(self.reveal)
+        self.paper.changed.connect(self.viewport().update)
         self.add_field.chosen.connect(self.editor.take_offer)
         self.add_field.left.connect(self.setFocus)
         self._describe()
@@ -128,6 +135,8 @@ class SheetView(ZoomView):
     @cached_property
     def entries(self) -> dict[str, Entry]:
         """What can be done to the drawing, by name; made when first asked for."""
+        from app.canvas.actions import drawing_entries  # noqa: PLC0415 - after the first painting
+
         return drawing_entries(self)
 
     # gestures
@@ -153,8 +162,9 @@ class SheetView(ZoomView):
         return self.sheet_scene.layout_.terminal_near(pointer.x, pointer.y, radius)
 
     def _pointer(self, event: QMouseEvent) -> Pointer:
-        at = self.mapToScene(event.position().toPoint())
-        return Pointer(at.x(), at.y(), event.position().toPoint(), event.modifiers())
+        self.pointer_at = event.position().toPoint()
+        at = self.mapToScene(self.pointer_at)
+        return Pointer(at.x(), at.y(), self.pointer_at, event.modifiers(), not self.paper.snaps)
 
     def _gesture_for(self, pointer: Pointer) -> Gesture:
         """What a left press begins, by what lies under it: terminal, part, wire, paper."""
@@ -168,11 +178,11 @@ class SheetView(ZoomView):
             return BendGesture(self, pointer, grip)
         part_id = self.sheet_scene.part_at(pointer.x, pointer.y)
         if part_id is not None:
-            return MoveGesture(self, pointer, part_id)
+            return resizing.note_edge_at(self, pointer, part_id) or MoveGesture(self, pointer, part_id)
         wire_id = self.sheet_scene.wire_at(pointer.x, pointer.y, self.on_sheet(2.0))
         if wire_id is not None:
             return SelectGesture(self, pointer, wire_id)
-        return BandGesture(self, pointer)
+        return resizing.gesture_at(self, pointer) or BandGesture(self, pointer)
 
     def _is_handle(self, terminal: str) -> bool:
         """Whether a terminal moves its part: a joint is all terminal, so a selected one is for moving."""
@@ -210,6 +220,7 @@ class SheetView(ZoomView):
             return
         if self.placing.move(pointer):
             return
+        resizing.show_cursor(self, pointer)
         terminal = None if self.is_space_held else self.terminal_under(pointer)
         self._hover.show_at(None if terminal is None else self.sheet_scene.layout_.terminal_point(terminal))
 
@@ -238,16 +249,31 @@ class SheetView(ZoomView):
             self.wires.split((pointer.x, pointer.y), pointer.alt)
         elif found is not None:
             self.selection.set((found,))
-            self.edit_requested.emit(found)
+            self.editor.edit(found)
+
+    def id_at(self, at: QPoint) -> str | None:
+        """What lies at a point of the screen."""
+        point = self.mapToScene(at)
+        return self._id_under(Pointer(point.x(), point.y(), at))
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """The menu of what is there."""
+        event.accept()
+        if self._gesture is None:
+            from app.canvas import context_menu  # noqa: PLC0415 - loaded when first asked for
+
+            context_menu.show(self, event)
 
     def _id_under(self, pointer: Pointer) -> str | None:
-        part_id = self.sheet_scene.part_at(pointer.x, pointer.y)
-        return part_id or self.sheet_scene.wire_at(pointer.x, pointer.y, self.on_sheet(2.0))
+        scene, x, y = self.sheet_scene, pointer.x, pointer.y
+        found = scene.part_at(x, y) or scene.wire_at(x, y, self.on_sheet(2.0))
+        return found or frames.frame_at(scene.layout_, x, y, resizing.reach(self))
 
     def leaveEvent(self, event: QEvent) -> None:
         """Hide the hint at the pointer."""
         self._hover.remove()
         self.placing.hide()
+        self.pointer_at = None
         super().leaveEvent(event)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
@@ -309,7 +335,8 @@ class SheetView(ZoomView):
 
     def _drop_place(self, event: QDropEvent) -> Point:
         at = self.mapToScene(event.position().toPoint())
-        return operations.snapped(at.x(), at.y(), bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
+        alt = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
+        return operations.snapped(at.x(), at.y(), alt == self.paper.snaps)
 
     def dragLeaveEvent(self, _event: QDragLeaveEvent) -> None:
         """Forget the part."""
@@ -351,8 +378,7 @@ class SheetView(ZoomView):
 
     def tooltip_at(self, at: QPoint) -> str:
         """What the tooltip at a point of the screen says; empty where there is nothing."""
-        point = self.mapToScene(at)
-        found = self._id_under(Pointer(point.x(), point.y(), at))
+        point, found = self.mapToScene(at), self.id_at(at)
         if found is None:
             return ""
         terminal = self.sheet_scene.layout_.terminal_near(point.x(), point.y(), _LARGEST_PICK)
@@ -375,4 +401,4 @@ class SheetView(ZoomView):
     def drawBackground(self, painter: QPainter, rect: QRectF | object) -> None:
         """Paper and dots."""
         assert isinstance(rect, QRectF)
-        grid.paint(painter, rect, self.sheet_scene.theme, self.scale_)
+        grid.paint(painter, rect, self.sheet_scene.theme, self.scale_, self.paper.shows_grid)

@@ -35,6 +35,11 @@ def counted(ids: Collection[str], sheet: Sheet) -> str:
     return tr(" and ").join(words)
 
 
+def joined(ids: Collection[str], sheet: Sheet) -> str:
+    """Two things by name, others as :func:`counted` says: ``V1 and V2``, ``3 parts``."""
+    return tr(" and ").join(ids) if len(ids) == 2 else counted(ids, sheet)
+
+
 def move_text(ids: Collection[str], sheet: Sheet) -> str:
     """Name of a move: ``Move V1``."""
     return tr("Move {what}").format(what=counted(ids, sheet))

@@ -7,10 +7,9 @@ from typing import Literal
 
 import msgspec
 
-from core.checks import FARTHEST
 from core.edits.basic import Edit
-from core.edits.bodily import Box, Point
-from core.errors import EditError
+from core.edits.places import Box, Point, corner_of, on_sheet
+from core.sentences import Text
 from core.sheet import AnyPart, Sheet, Wire, split_terminal
 
 Side = Literal["left", "centre", "right", "top", "middle", "bottom"]
@@ -21,6 +20,11 @@ _NOWHERE = (0.0, 0.0)
 
 def align(boxes: Mapping[str, Box], side: Side) -> Edit:
     """Bring one edge, or the middle, of all boxes in line with that of the rectangle around them."""
+    return shift(aligning(boxes, side))
+
+
+def aligning(boxes: Mapping[str, Box], side: Side) -> dict[str, Point]:
+    """How far each part must move to be in line."""
     axis = 0 if side in ("left", "centre", "right") else 1
 
     def mark(box: Box) -> float:
@@ -30,17 +34,22 @@ def align(boxes: Mapping[str, Box], side: Side) -> Edit:
         return high if side in ("right", "bottom") else (low + high) / 2
 
     if not boxes:
-        return lambda sheet: sheet
+        return {}
     line = mark(_around(boxes.values()))
-    return shift({part_id: _along(axis, line - mark(box)) for part_id, box in boxes.items()})
+    return {part_id: _along(axis, line - mark(box)) for part_id, box in boxes.items()}
 
 
 def distribute(boxes: Mapping[str, Box], way: Way) -> Edit:
     """Make the gaps between boxes equal, from left to right or from the top; the outermost stay."""
+    return shift(distributing(boxes, way))
+
+
+def distributing(boxes: Mapping[str, Box], way: Way) -> dict[str, Point]:
+    """How far each part must move for equal gaps; nothing for fewer than three."""
     axis = 0 if way == "across" else 1
     order = sorted(boxes.items(), key=lambda item: (item[1][axis] + item[1][axis + 2], item[0]))
     if len(order) < 3:
-        return lambda sheet: sheet
+        return {}
     first, last = order[0][1], order[-1][1]
     filled = sum(box[axis + 2] - box[axis] for _, box in order[1:-1])
     gap = (last[axis] - first[axis + 2] - filled) / (len(order) - 1)
@@ -49,7 +58,7 @@ def distribute(boxes: Mapping[str, Box], way: Way) -> Edit:
     for part_id, box in order[1:-1]:
         shifts[part_id] = _along(axis, place - box[axis])
         place += box[axis + 2] - box[axis] + gap
-    return shift(shifts)
+    return shifts
 
 
 def snap(ids: Iterable[str], grid: float) -> Edit:
@@ -78,8 +87,8 @@ def shift(shifts: Mapping[str, Point]) -> Edit:
         by = shifts.get(split_terminal(wire.start)[0], _NOWHERE)
         if not wire.via or by == _NOWHERE or by != shifts.get(split_terminal(wire.end)[0], _NOWHERE):
             return wire
-        what = f"A corner of {wire.id}"
-        return msgspec.structs.replace(wire, via=tuple(_moved(corner, by, what) for corner in wire.via))
+        via = tuple(_moved(corner, by, corner_of(wire)) for corner in wire.via)
+        return msgspec.structs.replace(wire, via=via)
 
     def edit(sheet: Sheet) -> Sheet:
         return msgspec.structs.replace(
@@ -89,11 +98,8 @@ def shift(shifts: Mapping[str, Point]) -> Edit:
     return edit
 
 
-def _moved(at: Point, by: Point, what: str) -> Point:
-    x, y = at[0] + by[0], at[1] + by[1]
-    if max(abs(x), abs(y)) > FARTHEST:
-        raise EditError(f"{what} would lie beyond the sheet: places go to ±{FARTHEST:g}.")
-    return x, y
+def _moved(at: Point, by: Point, what: Text) -> Point:
+    return on_sheet((at[0] + by[0], at[1] + by[1]), what)
 
 
 def _along(axis: int, distance: float) -> Point:

@@ -7,9 +7,9 @@ from typing import Any
 
 import msgspec
 
-from core.checks import FARTHEST
+from core.edits.places import corner_of, on_sheet
 from core.errors import EditError
-from core.sentences import Sentence, Text, sentence
+from core.sentences import Text, sentence
 from core.sheet import AnyPart, Mains, Sheet, Tube, Turn, Wire, split_terminal
 from core.terminals import has_terminal, is_id
 
@@ -148,16 +148,7 @@ def move_parts(ids: Iterable[str], dx: float, dy: float) -> Edit:
     moved = frozenset(ids)
 
     def shifted(at: Corner, what: Text) -> Corner:
-        x, y = at[0] + dx, at[1] + dy
-        if max(abs(x), abs(y)) > FARTHEST:
-            raise EditError(
-                sentence(
-                    "{what} would lie beyond the sheet: places go to ±{most}.",
-                    what=what,
-                    most=f"{FARTHEST:g}",
-                )
-            )
-        return x, y
+        return on_sheet((at[0] + dx, at[1] + dy), what)
 
     def edit(sheet: Sheet) -> Sheet:
         parts = tuple(
@@ -173,11 +164,6 @@ def move_parts(ids: Iterable[str], dx: float, dy: float) -> Edit:
         return msgspec.structs.replace(sheet, parts=parts, wires=wires)
 
     return edit
-
-
-def corner_of(wire: Wire) -> Sentence:
-    """A corner of a wire as it opens a sentence."""
-    return sentence("A corner of {id}", id=wire.id)
 
 
 def _part_ids(wire: Wire) -> frozenset[str]:

@@ -6,13 +6,9 @@ from collections.abc import Callable, Iterable, Mapping
 
 import msgspec
 
-from core.checks import FARTHEST
 from core.edits.basic import Edit
-from core.errors import EditError
+from core.edits.places import Box, Point, corner_of, on_sheet
 from core.sheet import REMARK_KINDS, AnyPart, Frame, Sheet, Tube, Turn, Wire, split_terminal
-
-Point = tuple[float, float]
-Box = tuple[float, float, float, float]
 
 
 def mirror(ids: Iterable[str], middle: Point, boxes: Mapping[str, Box], *, upright: bool = False) -> Edit:
@@ -32,8 +28,8 @@ def mirror(ids: Iterable[str], middle: Point, boxes: Mapping[str, Box], *, uprig
         if part.kind in REMARK_KINDS:
             left, top, right, bottom = boxes[part.id]
             corner = (left, bottom) if upright else (right, top)
-            return msgspec.structs.replace(part, at=_inside(flipped(corner), part.id))
-        at = _inside(flipped(part.at), part.id)
+            return msgspec.structs.replace(part, at=on_sheet(flipped(corner), part.id))
+        at = on_sheet(flipped(part.at), part.id)
         if isinstance(part, Tube):
             return msgspec.structs.replace(part, at=at)
         turn: Turn = ((180 if upright else 0) - part.turn) % 360  # type: ignore[assignment]
@@ -59,7 +55,7 @@ def rotate(ids: Iterable[str], middle: Point, boxes: Mapping[str, Box], degrees:
         if part.kind in REMARK_KINDS:
             return _turned_remark(part, boxes[part.id], turned, quarters)
         angle: Turn = (part.turn + degrees) % 360  # type: ignore[assignment]
-        return msgspec.structs.replace(part, at=_inside(turned(part.at), part.id), turn=angle)
+        return msgspec.structs.replace(part, at=on_sheet(turned(part.at), part.id), turn=angle)
 
     return _as_body(ids, turn, turned)
 
@@ -71,15 +67,9 @@ def _turned_remark(part: AnyPart, box: Box, turned: Callable[[Point], Point], qu
     if isinstance(part, Frame):
         if quarters % 2:
             width, height = part.height, part.width
-        at = _inside((x - width / 2, y - height / 2), part.id)
+        at = on_sheet((x - width / 2, y - height / 2), part.id)
         return msgspec.structs.replace(part, at=at, width=width, height=height)
-    return msgspec.structs.replace(part, at=_inside((x - width / 2, y - height / 2), part.id))
-
-
-def _inside(at: Point, what: str) -> Point:
-    if max(abs(at[0]), abs(at[1])) > FARTHEST:
-        raise EditError(f"{what} would lie beyond the sheet: places go to ±{FARTHEST:g}.")
-    return at
+    return msgspec.structs.replace(part, at=on_sheet((x - width / 2, y - height / 2), part.id))
 
 
 def _as_body(
@@ -93,7 +83,7 @@ def _as_body(
         if not inside or not wire.via:
             return wire
         return msgspec.structs.replace(
-            wire, via=tuple(_inside(carry(corner), f"A corner of {wire.id}") for corner in wire.via)
+            wire, via=tuple(on_sheet(carry(corner), corner_of(wire)) for corner in wire.via)
         )
 
     def edit(sheet: Sheet) -> Sheet:

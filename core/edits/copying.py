@@ -9,10 +9,10 @@ from itertools import count
 import msgspec
 
 from core.catalogue.names import key
-from core.checks import FARTHEST
 from core.edits.basic import PREFIXES, Edit
 from core.edits.numbering import natural
-from core.errors import EditError
+from core.edits.places import on_sheet
+from core.sentences import sentence
 from core.sheet import AnyPart, Sheet, Tube, Wire, split_terminal
 
 
@@ -96,7 +96,4 @@ def _carried(wire: Wire, ids: dict[str, str], twists: dict[str, str], dx: float,
 
 
 def _shifted(at: Sequence[float], dx: float, dy: float) -> tuple[float, float]:
-    x, y = at[0] + dx, at[1] + dy
-    if max(abs(x), abs(y)) > FARTHEST:
-        raise EditError(f"What is pasted would lie beyond the sheet: places go to ±{FARTHEST:g}.")
-    return x, y
+    return on_sheet((at[0] + dx, at[1] + dy), sentence("What is pasted"))

@@ -11,6 +11,7 @@ import msgspec
 
 from core.edits.basic import PREFIXES, Edit
 from core.errors import EditError
+from core.sentences import sentence
 from core.sheet import SUPPLY_KINDS, AnyPart, Sheet, Wire, split_terminal
 from core.terminals import is_id
 
@@ -33,11 +34,11 @@ def rename_all(names: Mapping[str, str]) -> Edit:
         new = {old: name for old, name in names.items() if old != name}
         missing = [old for old in new if old not in sheet.part_by_id]
         if missing:
-            raise EditError(f"There is no part {missing[0]}.")
+            raise EditError(sentence("There is no part {id}.", id=missing[0]))
         taken = (sheet.part_by_id.keys() | sheet.wire_by_id.keys()) - new.keys()
         for name in new.values():
             if not is_id(name) or name in taken:
-                raise EditError(f"{name} cannot be used as an id here.")
+                raise EditError(sentence("{id} cannot be used as an id here.", id=name))
             taken.add(name)
         if not new:
             return sheet

@@ -6,6 +6,7 @@ import msgspec
 
 from core.edits.basic import Edit
 from core.errors import EditError
+from core.sentences import sentence
 from core.sheet import REMARK_KINDS, AnyPart, Sheet, Tube
 
 _OF_SOCKET = ("id", "at", "turn", "mirror")
@@ -20,7 +21,8 @@ def swap_tubes(first: str, second: str) -> Edit:
     def edit(sheet: Sheet) -> Sheet:
         one, other = (_part(sheet, part_id) for part_id in (first, second))
         if not isinstance(one, Tube) or not isinstance(other, Tube):
-            raise EditError(f"{other.id if isinstance(one, Tube) else one.id} is not a tube.")
+            wrong = other.id if isinstance(one, Tube) else one.id
+            raise EditError(sentence("{id} is not a tube.", id=wrong))
         return _exchanged(sheet, into(one, other), into(other, one))
 
     return edit
@@ -33,7 +35,7 @@ def swap_places(first: str, second: str) -> Edit:
         one, other = (_part(sheet, part_id) for part_id in (first, second))
         for part in (one, other):
             if part.kind in REMARK_KINDS:
-                raise EditError(f"{part.id} is no part of the wiring.")
+                raise EditError(sentence("{id} is no part of the wiring.", id=part.id))
         return _exchanged(
             sheet, msgspec.structs.replace(one, at=other.at), msgspec.structs.replace(other, at=one.at)
         )
@@ -44,7 +46,7 @@ def swap_places(first: str, second: str) -> Edit:
 def _part(sheet: Sheet, part_id: str) -> AnyPart:
     part = sheet.part_by_id.get(part_id)
     if part is None:
-        raise EditError(f"There is no part {part_id}.")
+        raise EditError(sentence("There is no part {id}.", id=part_id))
     return part
 
 
