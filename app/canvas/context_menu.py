@@ -24,6 +24,14 @@ _COPYING = ("cut", "copy", "duplicate", "delete")
 _TURNING = ("turn right", "turn left", "mirror", "mirror upright")
 
 
+def open_by_key(view: SheetView) -> None:
+    """Open the menu of what is selected; a window system that has opened it already is left to it."""
+    if not any(menu.isVisible() for menu in view.findChildren(QMenu)):
+        at = _middle_of_selection(view)
+        reason = QContextMenuEvent.Reason.Keyboard
+        show(view, QContextMenuEvent(reason, at, view.viewport().mapToGlobal(at)))
+
+
 def show(view: SheetView, event: QContextMenuEvent) -> QMenu:
     """Open the menu for what lies under the pointer, or, by the key, for what is selected."""
     by_key = event.reason() == QContextMenuEvent.Reason.Keyboard

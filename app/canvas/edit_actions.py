@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from app.actions import Entry
-from app.canvas import choosing
+from app.canvas import choosing, context_menu
 
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
@@ -76,6 +76,12 @@ def _choosing_entries(view: SheetView) -> dict[str, Entry]:
             view.tools.find,
             ("Ctrl+F",),
             translate("actions", "By id, type, rating, or words of a note."),
+        ),
+        "menu": Entry(
+            translate("actions", "Menu of what is selected"),
+            partial(context_menu.open_by_key, view),
+            ("Menu", "Shift+F10"),
+            heard=True,
         ),
         "replace type": Entry(
             translate("actions", "&Replace the type\u2026"),

@@ -9,6 +9,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLineEdit
 
 from app import clipboard
 from core.catalogue.types import Section, TubeType
@@ -207,8 +208,24 @@ def test_in_a_text_field_the_keys_keep_their_meaning(open_window):
 def test_in_a_cell_of_a_table_the_keys_keep_their_meaning(open_window):
     window = open_window(small_sheet())
     window.side.show_tables()
-    tables = window.side.tables
-    QTest.keyClick(tables, K.Key_C, CTRL)
+    window.side.tables.tabs.setCurrentIndex(3)
+    table = window.side.tables.views[3]
+    index = next(
+        table.model().index(0, column)
+        for column in range(table.model().columnCount())
+        if table.model().flags(table.model().index(0, column)) & Qt.ItemFlag.ItemIsEditable
+    )
+    table.setCurrentIndex(index)
+    table.edit(index)
+    editor = next(each for each in table.findChildren(QLineEdit) if each.isVisible())
+    QTest.keyClick(editor, K.Key_A, CTRL)
+    QTest.keyClick(editor, K.Key_C, CTRL)
+    assert QGuiApplication.clipboard().text() == editor.text() != ""
+    QTest.keyClick(editor, K.Key_X, CTRL)
+    assert editor.text() == ""
+    QTest.keyClick(editor, K.Key_V, CTRL)
+    QTest.keyClick(editor, K.Key_D, CTRL)
+    assert editor.text() == QGuiApplication.clipboard().text()
     assert window.document.sheet == small_sheet()
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtGui import QContextMenuEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
@@ -14,7 +14,7 @@ from app.canvas.finding import matches
 from app.canvas.replace_line import ReplaceLine
 from core.catalogue import load_builtin
 from core.sheet import Frame, Note, Resistor, Sheet, Tube
-from tests.app.canvas_rig import CATALOGUE, SHIFT, Rig, make_rig, small_sheet, wire
+from tests.app.canvas_rig import CATALOGUE, NONE, SHIFT, Rig, make_rig, small_sheet, wire
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 K = Qt.Key
@@ -277,9 +277,20 @@ def test_the_menu_key_opens_the_menu_of_the_selection(rig):
     assert "Replace the type…" in shown(menu)
     menu.close()
     rig.selection.clear()
-    QApplication.sendPostedEvents(None, 52)
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     menu = open_menu(rig, QPoint(0, 0), QContextMenuEvent.Reason.Keyboard)
     assert "Select all" in shown(menu)
+    menu.close()
+
+
+@pytest.mark.parametrize(("key", "held"), [(K.Key_Menu, NONE), (K.Key_F10, SHIFT)])
+def test_the_menu_by_its_keys(rig, key, held):
+    rig.selection.set(("w1",))
+    rig.key(key, held)
+    (menu,) = [each for each in rig.view.findChildren(QMenu) if each.isVisible()]
+    assert shown(menu)[0] == "Properties"
+    rig.key(key, held)
+    assert [each for each in rig.view.findChildren(QMenu) if each.isVisible()] == [menu]
     menu.close()
 
 
@@ -289,7 +300,7 @@ def test_what_is_not_possible_is_grey_and_several_can_be_lined_up(rig):
     mirror = next(each for each in menu.actions() if each.text().startswith("&Mirror"))
     assert not mirror.isEnabled()
     menu.close()
-    QApplication.sendPostedEvents(None, 52)
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     rig.selection.set(("V1", "V2"))
     menu = open_menu(rig, rig.on_screen(0, 20))
     assert "Line up" in shown(menu)
