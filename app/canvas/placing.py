@@ -22,6 +22,7 @@ class Placing:
         self._view = view
         self._drop = drop
         self._template: Template | None = None
+        self.was_put_down = False  # by the last press of the right button, which then means nothing else
 
     @property
     def is_active(self) -> bool:
@@ -47,6 +48,7 @@ class Placing:
     def press(self, button: Qt.MouseButton, pointer: Pointer) -> bool:
         """Place the part, with Shift keeping it for another, or put it down; False without one in hand."""
         template = self._template
+        self.was_put_down = template is not None and button == Qt.MouseButton.RightButton
         if template is None or button == Qt.MouseButton.MiddleButton:
             return False
         self.end()

@@ -259,7 +259,7 @@ class SheetView(ZoomView):
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         """The menu of what is there."""
         event.accept()
-        if self._gesture is None:
+        if self._gesture is None and not self.placing.was_put_down:
             from app.canvas import context_menu  # noqa: PLC0415 - loaded when first asked for
 
             context_menu.show(self, event)

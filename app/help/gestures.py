@@ -32,6 +32,18 @@ def _pointer() -> tuple[Gesture, ...]:
         ),
         (translate("gestures", "Double click a part or a wire"), translate("gestures", "its properties")),
         (
+            translate("gestures", "Double click a note"),
+            translate("gestures", "writes it; Ctrl+Enter keeps it, Escape keeps what was there"),
+        ),
+        (
+            translate("gestures", "Drag the title of a frame"),
+            translate("gestures", "moves it with what stands in it; with Alt alone"),
+        ),
+        (
+            translate("gestures", "Drag an edge or a corner of a frame"),
+            translate("gestures", "makes it larger or smaller"),
+        ),
+        (
             translate("gestures", "Click a part in the parts list, then the sheet"),
             translate("gestures", "places it there; with Shift it stays in hand for the next one"),
         ),
@@ -44,7 +56,10 @@ def _pointer() -> tuple[Gesture, ...]:
             translate("gestures", "Drag with the middle button or Space"),
             translate("gestures", "moves the paper"),
         ),
-        (translate("gestures", "Right button"), translate("gestures", "gives up a part in hand")),
+        (
+            translate("gestures", "Right button"),
+            translate("gestures", "the menu of what is there; gives up a part in hand"),
+        ),
     )
 
 

@@ -141,6 +141,13 @@ class Rig:
         QTest.keyClick(self.view, key, modifiers)
 
 
+def told_by(rig: Rig) -> list[str]:
+    """What the canvas tells its user from now on."""
+    said: list[str] = []
+    rig.view.told.connect(said.append)
+    return said
+
+
 def make_rig(qtbot, sheet: Sheet, catalogue: Catalogue = CATALOGUE, theme: Theme = LIGHT) -> Rig:
     """A visible canvas at one to one, 1000 by 700, the origin in its middle."""
     load_fonts()

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from core.checks import find_problems
 from core.edits import set_part
 from core.sheet import Frame, Note, Resistor, Sheet, Tube
-from tests.app.canvas_rig import ALT, SHIFT, Rig, make_rig, small_sheet, wire
+from tests.app.canvas_rig import ALT, SHIFT, Rig, make_rig, small_sheet, told_by, wire
 from tests.core.drawn_sheets import drawn_sheets
 
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -20,13 +20,6 @@ K = Qt.Key
 @pytest.fixture
 def rig(qtbot) -> Rig:
     return make_rig(qtbot, small_sheet())
-
-
-@pytest.fixture
-def told(rig) -> list[str]:
-    said: list[str] = []
-    rig.view.told.connect(said.append)
-    return said
 
 
 def do(rig: Rig, name: str) -> None:
@@ -130,7 +123,8 @@ def test_number_the_tubes_and_keep_them_selected(rig):
     assert rig.undo_names[-1] == "Number the tubes"
 
 
-def test_swap_tubes_tells_what_the_pins_need(rig, told):
+def test_swap_tubes_tells_what_the_pins_need(rig):
+    told = told_by(rig)
     rig.selection.set(("V1", "V2"))
     do(rig, "swap tubes")
     assert rig.undo_names == ["Swap the tubes of V1 and V2"]
@@ -143,7 +137,8 @@ def test_swap_tubes_tells_what_the_pins_need(rig, told):
     assert taken_back(rig, small_sheet())
 
 
-def test_swap_tubes_with_the_same_pins_tells_nothing(rig, told):
+def test_swap_tubes_with_the_same_pins_tells_nothing(rig):
+    told = told_by(rig)
     rig.document.apply("x", set_part("V2", type="EL84", cathode_v=7.0))
     rig.selection.set(("V1", "V2"))
     do(rig, "swap tubes")
@@ -264,8 +259,7 @@ def test_whatever_is_arranged_stays_a_sheet_and_can_be_undone(qtbot, rig, sheet,
 def test_nothing_is_put_beyond_the_sheet(qtbot):
     parts = (Resistor(id="R1", ohm=1.0, at=(1e6, 0)), Resistor(id="R2", ohm=1.0, at=(1e6 - 40, 400)))
     rig = make_rig(qtbot, Sheet(parts=parts))
-    said: list[str] = []
-    rig.view.told.connect(said.append)
+    said = told_by(rig)
     rig.selection.set(("R1", "R2"))
     do(rig, "turn as one")
     assert said == [] or "beyond the sheet" in said[0]

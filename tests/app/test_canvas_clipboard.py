@@ -17,7 +17,7 @@ from core.checks import find_problems
 from core.edits.copying import extract
 from core.sheet import Frame, Sheet, Tube, Wire
 from core.storage import dump, load
-from tests.app.canvas_rig import Rig, make_rig, small_sheet
+from tests.app.canvas_rig import Rig, make_rig, small_sheet, told_by
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 K = Qt.Key
@@ -28,13 +28,6 @@ OWN = TubeType(designation="OWN1", base="B9A", sections=(Section(("4", "5"), 6.3
 def rig(qtbot) -> Rig:
     QGuiApplication.clipboard().clear()
     return make_rig(qtbot, small_sheet())
-
-
-@pytest.fixture
-def told(rig) -> list[str]:
-    said: list[str] = []
-    rig.view.told.connect(said.append)
-    return said
 
 
 def put_text(text: str) -> None:
@@ -123,7 +116,8 @@ def test_a_frame_is_copied_with_what_is_in_it(qtbot):
     assert {part.id for part in rig.sheet.parts} == {"FR1", "V1", "FR2", "V2"}
 
 
-def test_wires_alone_are_not_copied(rig, told):
+def test_wires_alone_are_not_copied(rig):
+    told = told_by(rig)
     rig.selection.set(("w1",))
     rig.key(K.Key_X, CTRL)
     assert rig.sheet == small_sheet()
@@ -159,7 +153,8 @@ NEWER = dump(small_sheet()).decode().replace('"version": 1', '"version": 99')
     ],
     ids=["nothing", "words", "broken off", "bad value", "newer", "empty", "huge", "half a pair"],
 )
-def test_anything_else_is_refused_with_a_sentence(rig, told, text, sentence):
+def test_anything_else_is_refused_with_a_sentence(rig, text, sentence):
+    told = told_by(rig)
     put_text(text)
     rig.key(K.Key_V, CTRL)
     assert rig.sheet == small_sheet()
@@ -168,7 +163,8 @@ def test_anything_else_is_refused_with_a_sentence(rig, told, text, sentence):
     assert rig.document.undo_stack.count() == 0
 
 
-def test_nothing_is_pasted_beyond_the_sheet(rig, told):
+def test_nothing_is_pasted_beyond_the_sheet(rig):
+    told = told_by(rig)
     put_text(dump(Sheet(parts=(Tube(id="V1", type="EL84", at=(1e6, 0)),))).decode())
     rig.key(K.Key_V, CTRL)
     assert rig.sheet == small_sheet()

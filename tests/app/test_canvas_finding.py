@@ -12,6 +12,7 @@ from app.canvas import context_menu
 from app.canvas.find_line import FindLine
 from app.canvas.finding import matches
 from app.canvas.replace_line import ReplaceLine
+from app.sources import open_sheet
 from core.catalogue import load_builtin
 from core.sheet import Frame, Note, Resistor, Sheet, Tube
 from tests.app.canvas_rig import CATALOGUE, NONE, SHIFT, Rig, make_rig, small_sheet, wire
@@ -316,3 +317,27 @@ def test_every_entry_of_arranging_stands_in_a_menu(open_window):
     ]
     for name in ("cut", "find", "select string", "mirror", "align centre", "number selected", "snap to grid"):
         assert window.view.entries[name].text in said
+
+
+def test_a_part_in_hand_is_put_down_without_a_menu(rig):
+    rig.view.placing.take({"kind": "chassis"})
+    rig.press(100, -260, button=Qt.MouseButton.RightButton)
+    at = rig.on_screen(100, -260)
+    event = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, at, rig.view.viewport().mapToGlobal(at))
+    QApplication.sendEvent(rig.view.viewport(), event)
+    assert not [each for each in rig.view.findChildren(QMenu) if each.isVisible()]
+    assert rig.sheet == RICH
+
+
+def test_select_the_same_string(open_window):
+    window = open_window(open_sheet("mains-string-radio").sheet)
+    window.live.refresh()
+    strings = window.document.assessment.strings
+    longest = {section.partition(":")[0] for section in max(strings, key=len)}
+    window.selection.set((sorted(longest)[0],))
+    assert window.view.entries["select string"].is_possible
+    window.view.entries["select string"].action()
+    assert len(longest) > 2
+    assert window.selection.ids == longest
+    window.selection.clear()
+    assert not window.view.entries["select string"].is_possible
