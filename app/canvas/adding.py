@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from app.kinds import kind_title
+from app.kinds import kind_title, kind_word
 from app.speech import spoken
 from core.catalogue import Catalogue, SearchHit
 from core.errors import QuantityError
@@ -220,6 +220,7 @@ def _template_of(hit: SearchHit, catalogue: Catalogue) -> Template:
 def _within_kind(words: list[str], tokens: list[str], catalogue: Catalogue) -> list[Offer]:
     """Catalogue types of a kind that one word names: ``lamp #47``, ``thermistor 10``, ``tube EL84``."""
     kinds = {"lamp": "lamp", "bulb": "lamp", "tube": "tube", "thermistor": "thermistor", "relay": "relay"}
+    kinds |= {kind_word(kind).lower(): kind for kind in set(kinds.values())}
     kind = next((kinds[word.lower()] for word in words if word.lower() in kinds), None)
     rest = " ".join(token for token in tokens if token.lower() not in kinds)
     if kind is None or not rest:
@@ -244,7 +245,9 @@ def _kind_offers(values: Values, words: list[str]) -> list[Offer]:
 
 
 def _is_word_of(word: str, kind: _Kind) -> bool:
-    return len(word) >= 2 and any(name.startswith(word.lower()) for name in kind.words)
+    begun = word.lower()
+    of_screen = kind_word(kind.kind).lower().split()
+    return len(word) >= 2 and any(name.startswith(begun) for name in (*kind.words, *of_screen))
 
 
 def _detail(template: Template) -> str:

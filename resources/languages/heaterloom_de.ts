@@ -94,15 +94,15 @@
   </message>
   <message>
    <source>No printer is set up on this computer.</source>
-   <translation type="unfinished" />
+   <translation>Auf diesem Rechner ist kein Drucker eingerichtet.</translation>
   </message>
   <message>
    <source>The pages can be saved as a PDF document and printed elsewhere.</source>
-   <translation type="unfinished" />
+   <translation>Die Seiten lassen sich als PDF-Dokument speichern und anderswo drucken.</translation>
   </message>
   <message>
    <source>Save a PDF…</source>
-   <translation type="unfinished" />
+   <translation>PDF speichern…</translation>
   </message>
   <message>
    <source>and {count} more</source>
@@ -148,15 +148,15 @@
   </message>
   <message>
    <source>search: wire, table, Ctrl…</source>
-   <translation type="unfinished" />
+   <translation>suchen: Draht, Tabelle, Ctrl…</translation>
   </message>
   <message>
    <source>Search keys and gestures</source>
-   <translation type="unfinished" />
+   <translation>Tasten und Gesten suchen</translation>
   </message>
   <message>
    <source>&amp;Print…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Drucken…</translation>
   </message>
  </context>
  <context>
@@ -256,7 +256,7 @@
   </message>
   <message>
    <source>P&amp;rint…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Drucken…</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -296,7 +296,7 @@
   </message>
   <message>
    <source>&amp;Go on the drawing</source>
-   <translation type="unfinished" />
+   <translation>&amp;Gehen in der Zeichnung</translation>
   </message>
   <message>
    <source>Pa&amp;nes</source>
@@ -364,19 +364,19 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Rehearsal amplifier</source>
-   <translation type="unfinished" />
+   <translation>Probeverstärker</translation>
   </message>
   <message>
    <source>Twelve volts on the bench</source>
-   <translation type="unfinished" />
+   <translation>Zwölf Volt auf dem Labortisch</translation>
   </message>
   <message>
    <source>Mains string radio</source>
-   <translation type="unfinished" />
+   <translation>Radio mit Serienkreis am Netz</translation>
   </message>
   <message>
    <source>Five mistakes</source>
-   <translation type="unfinished" />
+   <translation>Fünf Fehler</translation>
   </message>
   <message>
    <source>High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.</source>
@@ -407,7 +407,7 @@ MIT-Lizenz.</translation>
   <name>PagesPreview</name>
   <message>
    <source>Preview</source>
-   <translation type="unfinished" />
+   <translation>Vorschau</translation>
   </message>
  </context>
  <context>
@@ -456,7 +456,7 @@ MIT-Lizenz.</translation>
   <name>PictureDialog</name>
   <message>
    <source>Print the sheet</source>
-   <translation type="unfinished" />
+   <translation>Blatt drucken</translation>
   </message>
   <message>
    <source>Save a picture</source>
@@ -464,95 +464,95 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>the whole sheet</source>
-   <translation type="unfinished" />
+   <translation>das ganze Blatt</translation>
   </message>
   <message>
    <source>what is in view</source>
-   <translation type="unfinished" />
+   <translation>was zu sehen ist</translation>
   </message>
   <message>
    <source>what is selected</source>
-   <translation type="unfinished" />
+   <translation>was gewählt ist</translation>
   </message>
   <message>
    <source>Show</source>
-   <translation type="unfinished" />
+   <translation>Zeigen</translation>
   </message>
   <message>
    <source>Condition</source>
-   <translation type="unfinished" />
+   <translation>Zustand</translation>
   </message>
   <message>
    <source>Figures, marks and glow</source>
-   <translation type="unfinished" />
+   <translation>Werte, Zeichen und Glühen</translation>
   </message>
   <message>
    <source>Gauges and lengths</source>
-   <translation type="unfinished" />
+   <translation>Drahtstärken und Längen</translation>
   </message>
   <message>
    <source>Title block</source>
-   <translation type="unfinished" />
+   <translation>Schriftfeld</translation>
   </message>
   <message>
    <source>Dark, as on a dark screen</source>
-   <translation type="unfinished" />
+   <translation>Dunkel, wie auf dunklem Bildschirm</translation>
   </message>
   <message>
    <source>as large as the drawing</source>
-   <translation type="unfinished" />
+   <translation>so groß wie die Zeichnung</translation>
   </message>
   <message>
    <source>Paper</source>
-   <translation type="unfinished" />
+   <translation>Papier</translation>
   </message>
   <message>
    <source>Held</source>
-   <translation type="unfinished" />
+   <translation>Lage</translation>
   </message>
   <message>
    <source>landscape</source>
-   <translation type="unfinished" />
+   <translation>Querformat</translation>
   </message>
   <message>
    <source>upright</source>
-   <translation type="unfinished" />
+   <translation>Hochformat</translation>
   </message>
   <message>
    <source>Scale</source>
-   <translation type="unfinished" />
+   <translation>Maßstab</translation>
   </message>
   <message>
    <source>fit to one page</source>
-   <translation type="unfinished" />
+   <translation>auf eine Seite einpassen</translation>
   </message>
   <message>
    <source>a unit is 1 mm, in tiles</source>
-   <translation type="unfinished" />
+   <translation>eine Einheit ist 1 mm, in Kacheln</translation>
   </message>
   <message>
    <source>SVG drawing</source>
-   <translation type="unfinished" />
+   <translation>SVG-Zeichnung</translation>
   </message>
   <message>
    <source>PNG image</source>
-   <translation type="unfinished" />
+   <translation>PNG-Bild</translation>
   </message>
   <message>
    <source>PDF document</source>
-   <translation type="unfinished" />
+   <translation>PDF-Dokument</translation>
   </message>
   <message>
    <source>File</source>
-   <translation type="unfinished" />
+   <translation>Datei</translation>
   </message>
   <message>
    <source>Letters as shapes</source>
-   <translation type="unfinished" />
+   <translation>Buchstaben als Formen</translation>
   </message>
   <message>
    <source>For programs that do not read fonts in SVG files. Shapes cannot be searched or copied.</source>
-   <translation type="unfinished" />
+   <translation>Für Programme, die Schriften in SVG-Dateien nicht lesen. Formen lassen sich nicht suchen oder kopieren.</translation>
   </message>
   <message>
    <source>cold</source>
@@ -576,35 +576,35 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>at switch-on</source>
-   <translation type="unfinished" />
+   <translation>beim Einschalten</translation>
   </message>
   <message>
    <source>as in the window: {volts}, {state}</source>
-   <translation type="unfinished" />
+   <translation>wie im Fenster: {volts}, {state}</translation>
   </message>
   <message>
    <source>Print…</source>
-   <translation type="unfinished" />
+   <translation>Drucken…</translation>
   </message>
   <message>
    <source>Save…</source>
-   <translation type="unfinished" />
+   <translation>Speichern…</translation>
   </message>
   <message>
    <source>Cancel</source>
-   <translation type="unfinished" />
+   <translation>Abbrechen</translation>
   </message>
   <message>
    <source>{width} × {height} pixels</source>
-   <translation type="unfinished" />
+   <translation>{width} × {height} Pixel</translation>
   </message>
   <message>
    <source>One page, {width} × {height} mm</source>
-   <translation type="unfinished" />
+   <translation>Eine Seite, {width} × {height} mm</translation>
   </message>
   <message>
    <source>{pages} pages, {width} × {height} mm each, to be joined at their corner marks</source>
-   <translation type="unfinished" />
+   <translation>{pages} Seiten, je {width} × {height} mm, an den Eckmarken zusammenzufügen</translation>
   </message>
   <message>
    <source>The picture is not saved.</source>
@@ -692,19 +692,19 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Add a part to the table</source>
-   <translation type="unfinished" />
+   <translation>Ein Bauteil in die Tabelle einfügen</translation>
   </message>
   <message>
    <source>add: ECC83, 47R 5 W, relay…</source>
-   <translation type="unfinished" />
+   <translation>einfügen: ECC83, 47R 5 W, Relais…</translation>
   </message>
   <message>
    <source>Add a wire to the table</source>
-   <translation type="unfinished" />
+   <translation>Einen Draht in die Tabelle einfügen</translation>
   </message>
   <message>
    <source>add: T1.a V1.4, or V1.4-5 for a strap</source>
-   <translation type="unfinished" />
+   <translation>einfügen: T1.a V1.4, oder V1.4-5 als Brücke</translation>
   </message>
  </context>
  <context>
@@ -798,35 +798,79 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Arrows, or a pin's name, choose one; Enter begins a wire there.</source>
-   <translation type="unfinished" />
+   <translation>Pfeile oder der Name eines Stifts wählen einen; Enter beginnt dort einen Draht.</translation>
   </message>
   <message>
    <source>&amp;Pins of the part</source>
-   <translation type="unfinished" />
+   <translation>&amp;Stifte des Bauteils</translation>
   </message>
   <message>
    <source>Next &amp;wire on the part or pin</source>
-   <translation type="unfinished" />
+   <translation>Nächster &amp;Draht am Bauteil oder Stift</translation>
   </message>
   <message>
    <source>Previous w&amp;ire on the part or pin</source>
-   <translation type="unfinished" />
+   <translation>Voriger D&amp;raht am Bauteil oder Stift</translation>
   </message>
   <message>
    <source>Part to the &amp;left</source>
-   <translation type="unfinished" />
+   <translation>Bauteil &amp;links</translation>
   </message>
   <message>
    <source>Part to the &amp;right</source>
-   <translation type="unfinished" />
+   <translation>Bauteil &amp;rechts</translation>
   </message>
   <message>
    <source>Part &amp;above</source>
-   <translation type="unfinished" />
+   <translation>Bauteil &amp;oben</translation>
   </message>
   <message>
    <source>Part &amp;below</source>
-   <translation type="unfinished" />
+   <translation>Bauteil &amp;unten</translation>
+  </message>
+  <message>
+   <source>The arrows then move this piece of the selected wire.</source>
+   <translation>Die Pfeile bewegen dann dieses Stück des gewählten Drahts.</translation>
+  </message>
+  <message>
+   <source>Next piece of the &amp;wire</source>
+   <translation>Nächstes Stück des &amp;Drahts</translation>
+  </message>
+  <message>
+   <source>Previous piece of the w&amp;ire</source>
+   <translation>Voriges Stück des D&amp;rahts</translation>
+  </message>
+  <message>
+   <source>Let the route &amp;find its way</source>
+   <translation>Den &amp;Weg suchen lassen</translation>
+  </message>
+  <message>
+   <source>Forgets the corners that were set for the selected wires.</source>
+   <translation>Vergisst die Ecken, die für die gewählten Drähte gesetzt sind.</translation>
+  </message>
+  <message>
+   <source>T&amp;wist</source>
+   <translation>&amp;Verdrillen</translation>
+  </message>
+  <message>
+   <source>Twists two selected wires between the same two parts.</source>
+   <translation>Verdrillt zwei gewählte Drähte zwischen denselben zwei Bauteilen.</translation>
+  </message>
+  <message>
+   <source>&amp;Untwist</source>
+   <translation>&amp;Entdrillen</translation>
+  </message>
+  <message>
+   <source>Split the wire with a &amp;joint</source>
+   <translation>Draht mit &amp;Lötstützpunkt teilen</translation>
+  </message>
+  <message>
+   <source>Take the joint &amp;out</source>
+   <translation>Lötstützpunkt &amp;herausnehmen</translation>
+  </message>
+  <message>
+   <source>Its two wires become one.</source>
+   <translation>Seine zwei Drähte werden einer.</translation>
   </message>
  </context>
  <context>
@@ -852,11 +896,11 @@ MIT-Lizenz.</translation>
   <name>areas</name>
   <message>
    <source>Ne&amp;xt area</source>
-   <translation type="unfinished" />
+   <translation>Nä&amp;chster Bereich</translation>
   </message>
   <message>
    <source>Pre&amp;vious area</source>
-   <translation type="unfinished" />
+   <translation>&amp;Voriger Bereich</translation>
   </message>
  </context>
  <context>
@@ -883,23 +927,23 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Wire from {start}: go to where it ends.</source>
-   <translation type="unfinished" />
+   <translation>Draht von {start}: dorthin gehen, wo er endet.</translation>
   </message>
   <message>
    <source>Wire from {start} to {pin}</source>
-   <translation type="unfinished" />
+   <translation>Draht von {start} nach {pin}</translation>
   </message>
   <message>
    <source>{pin}, heater</source>
-   <translation type="unfinished" />
+   <translation>{pin}, Heizfaden</translation>
   </message>
   <message>
    <source>wires: {ids}</source>
-   <translation type="unfinished" />
+   <translation>Drähte: {ids}</translation>
   </message>
   <message>
    <source>no wire</source>
-   <translation type="unfinished" />
+   <translation>kein Draht</translation>
   </message>
   <message>
    <source>Seen from the wiring side.</source>
@@ -911,11 +955,55 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>No wires here.</source>
-   <translation type="unfinished" />
+   <translation>Hier sind keine Drähte.</translation>
   </message>
   <message>
    <source>A wire needs two different terminals.</source>
    <translation>Ein Draht braucht zwei verschiedene Anschlüsse.</translation>
+  </message>
+  <message>
+   <source>Lead {id} another way</source>
+   <translation>{id} anders führen</translation>
+  </message>
+  <message>
+   <source>Let {what} find its way</source>
+   <translation>{what} den Weg finden lassen</translation>
+  </message>
+  <message>
+   <source>Piece {number} of {count}: the arrows move it.</source>
+   <translation>Stück {number} von {count}: Die Pfeile bewegen es.</translation>
+  </message>
+  <message>
+   <source>Twist {first} and {second}</source>
+   <translation>{first} und {second} verdrillen</translation>
+  </message>
+  <message>
+   <source>Untwist {what}</source>
+   <translation>{what} entdrillen</translation>
+  </message>
+  <message>
+   <source>Split {id}</source>
+   <translation>{id} teilen</translation>
+  </message>
+  <message>
+   <source>Take {what} out</source>
+   <translation>{what} herausnehmen</translation>
+  </message>
+  <message>
+   <source>{start} has no second end: one wire is drawn.</source>
+   <translation>{start} hat kein zweites Ende: Es wird ein Draht gezeichnet.</translation>
+  </message>
+  <message>
+   <source>Twisted pair from {start} and {second}</source>
+   <translation>Verdrilltes Paar von {start} und {second}</translation>
+  </message>
+  <message>
+   <source>{end} has no second end: one wire is drawn.</source>
+   <translation>{end} hat kein zweites Ende: Es wird ein Draht gezeichnet.</translation>
+  </message>
+  <message>
+   <source>{pair} to {end} and {second}</source>
+   <translation>{pair} nach {end} und {second}</translation>
   </message>
   <message>
    <source>a wire along its route</source>
@@ -936,6 +1024,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>{id} has no terminal {name}.</source>
    <translation>{id} hat keinen Anschluss {name}.</translation>
+  </message>
+  <message>
+   <source>Wire a pair from {start} to {end}</source>
+   <translation>Paar von {start} nach {end}</translation>
   </message>
   <message>
    <source>1 part</source>
@@ -1138,6 +1230,10 @@ MIT-Lizenz.</translation>
    <translation>Vorgabe</translation>
   </message>
   <message>
+   <source>Pair {first} and {second}</source>
+   <translation>Paar {first} und {second}</translation>
+  </message>
+  <message>
    <source>title</source>
    <translation>Titel</translation>
   </message>
@@ -1222,7 +1318,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>nominal</source>
-   <translation type="unfinished" />
+   <translation>Netznennspannung</translation>
   </message>
   <message>
    <source>low mains</source>
@@ -1238,7 +1334,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>chosen</source>
-   <translation type="unfinished" />
+   <translation>gewählt</translation>
   </message>
   <message>
    <source>switch-on</source>
@@ -1305,262 +1401,262 @@ MIT-Lizenz.</translation>
   <name>gestures</name>
   <message>
    <source>Drag from pin to pin</source>
-   <translation type="unfinished" />
+   <translation>Von Stift zu Stift ziehen</translation>
   </message>
   <message>
    <source>a wire; on one socket a strap</source>
-   <translation type="unfinished" />
+   <translation>ein Draht; an einer Fassung eine Brücke</translation>
   </message>
   <message>
    <source>Shift while a wire is drawn</source>
-   <translation type="unfinished" />
+   <translation>Shift, während ein Draht gezogen wird</translation>
   </message>
   <message>
    <source>a joint where it is let go in the open</source>
-   <translation type="unfinished" />
+   <translation>ein Lötstützpunkt, wo er im Freien losgelassen wird</translation>
   </message>
   <message>
    <source>Drag a part</source>
-   <translation type="unfinished" />
+   <translation>Bauteil ziehen</translation>
   </message>
   <message>
    <source>moves it on the grid; with Alt off the grid</source>
-   <translation type="unfinished" />
+   <translation>verschiebt es auf dem Raster; mit Alt frei davon</translation>
   </message>
   <message>
    <source>Click a part or a wire</source>
-   <translation type="unfinished" />
+   <translation>Bauteil oder Draht anklicken</translation>
   </message>
   <message>
    <source>selects it; with Shift adds it or takes it away</source>
-   <translation type="unfinished" />
+   <translation>wählt es; mit Shift dazu oder weg</translation>
   </message>
   <message>
    <source>Drag on the paper</source>
-   <translation type="unfinished" />
+   <translation>Auf dem Papier ziehen</translation>
   </message>
   <message>
    <source>selects what the band touches; with Shift adds to what is selected</source>
-   <translation type="unfinished" />
+   <translation>wählt, was der Rahmen berührt; mit Shift zur Auswahl dazu</translation>
   </message>
   <message>
    <source>Double click a part or a wire</source>
-   <translation type="unfinished" />
+   <translation>Bauteil oder Draht doppelt anklicken</translation>
   </message>
   <message>
    <source>its properties</source>
-   <translation type="unfinished" />
+   <translation>seine Eigenschaften</translation>
   </message>
   <message>
    <source>Click a part in the parts list, then the sheet</source>
-   <translation type="unfinished" />
+   <translation>Bauteil in der Teileliste, dann das Blatt anklicken</translation>
   </message>
   <message>
    <source>places it there; with Shift it stays in hand for the next one</source>
-   <translation type="unfinished" />
+   <translation>setzt es dort; mit Shift bleibt es für das nächste in der Hand</translation>
   </message>
   <message>
    <source>Drag a part from the parts list</source>
-   <translation type="unfinished" />
+   <translation>Bauteil aus der Teileliste ziehen</translation>
   </message>
   <message>
    <source>places it where it is dropped</source>
-   <translation type="unfinished" />
+   <translation>setzt es, wo es losgelassen wird</translation>
   </message>
   <message>
    <source>Wheel</source>
-   <translation type="unfinished" />
+   <translation>Rad</translation>
   </message>
   <message>
    <source>scrolls; with Ctrl zooms about the pointer</source>
-   <translation type="unfinished" />
+   <translation>rollt; mit Ctrl Zoom um den Zeiger</translation>
   </message>
   <message>
    <source>Drag with the middle button or Space</source>
-   <translation type="unfinished" />
+   <translation>Mit mittlerer Taste oder Leertaste ziehen</translation>
   </message>
   <message>
    <source>moves the paper</source>
-   <translation type="unfinished" />
+   <translation>bewegt das Papier</translation>
   </message>
   <message>
    <source>Right button</source>
-   <translation type="unfinished" />
+   <translation>Rechte Taste</translation>
   </message>
   <message>
    <source>gives up a part in hand</source>
-   <translation type="unfinished" />
+   <translation>legt ein Bauteil aus der Hand</translation>
   </message>
   <message>
    <source>Tab, Shift+Tab</source>
-   <translation type="unfinished" />
+   <translation>Tab, Shift+Tab</translation>
   </message>
   <message>
    <source>next and previous part: left to right, then the row below; after the last out of the drawing</source>
-   <translation type="unfinished" />
+   <translation>nächstes und voriges Bauteil: von links nach rechts, dann die Zeile darunter; nach dem letzten aus der Zeichnung</translation>
   </message>
   <message>
    <source>Arrows</source>
-   <translation type="unfinished" />
+   <translation>Pfeile</translation>
   </message>
   <message>
    <source>move what is selected; with Alt by single units</source>
-   <translation type="unfinished" />
+   <translation>bewegen, was gewählt ist; mit Alt um einzelne Einheiten</translation>
   </message>
   <message>
    <source>Escape</source>
-   <translation type="unfinished" />
+   <translation>Escape</translation>
   </message>
   <message>
    <source>gives up what is under way, then the selection</source>
-   <translation type="unfinished" />
+   <translation>bricht ab, was im Gange ist, dann die Auswahl</translation>
   </message>
   <message>
    <source>the next and the previous pin, round the socket</source>
-   <translation type="unfinished" />
+   <translation>der nächste und der vorige Stift, rund um die Fassung</translation>
   </message>
   <message>
    <source>A digit or letter</source>
-   <translation type="unfinished" />
+   <translation>Ziffer oder Buchstabe</translation>
   </message>
   <message>
    <source>the pin of that name, or the next one that begins so</source>
-   <translation type="unfinished" />
+   <translation>der Stift dieses Namens, oder der nächste, der so beginnt</translation>
   </message>
   <message>
    <source>Enter</source>
-   <translation type="unfinished" />
+   <translation>Enter</translation>
   </message>
   <message>
    <source>begins a wire at the pin; at another pin lays it</source>
-   <translation type="unfinished" />
+   <translation>beginnt am Stift einen Draht; an einem anderen Stift legt es ihn</translation>
   </message>
   <message>
    <source>Tab, Ctrl+arrows while a wire is laid</source>
-   <translation type="unfinished" />
+   <translation>Tab, Ctrl+Pfeile, während ein Draht gelegt wird</translation>
   </message>
   <message>
    <source>go to the part where it ends; its likeliest pin is proposed</source>
-   <translation type="unfinished" />
+   <translation>gehen zum Bauteil, wo er endet; der wahrscheinlichste Stift wird vorgeschlagen</translation>
   </message>
   <message>
    <source>/ while a wire is laid</source>
-   <translation type="unfinished" />
+   <translation>/ während ein Draht gelegt wird</translation>
   </message>
   <message>
    <source>type where it ends</source>
-   <translation type="unfinished" />
+   <translation>eintippen, wo er endet</translation>
   </message>
   <message>
    <source>gives the wire up, then steps out of the pins</source>
-   <translation type="unfinished" />
+   <translation>gibt den Draht auf, dann aus den Stiften heraus</translation>
   </message>
   <message>
    <source>ECC83, 10R 5 W, 6.3 V 3 A ct, relay</source>
-   <translation type="unfinished" />
+   <translation>ECC83, 10R 5 W, 6.3 V 3 A ct, relay</translation>
   </message>
   <message>
    <source>adds a part</source>
-   <translation type="unfinished" />
+   <translation>fügt ein Bauteil ein</translation>
   </message>
   <message>
    <source>T1.a V1.4</source>
-   <translation type="unfinished" />
+   <translation>T1.a V1.4</translation>
   </message>
   <message>
    <source>adds a wire between two pins</source>
-   <translation type="unfinished" />
+   <translation>fügt einen Draht zwischen zwei Stiften ein</translation>
   </message>
   <message>
    <source>V1.4-5</source>
-   <translation type="unfinished" />
+   <translation>V1.4-5</translation>
   </message>
   <message>
    <source>adds a strap on one socket</source>
-   <translation type="unfinished" />
+   <translation>fügt eine Brücke an einer Fassung ein</translation>
   </message>
   <message>
    <source>Down, Up</source>
-   <translation type="unfinished" />
+   <translation>Runter, Rauf</translation>
   </message>
   <message>
    <source>choose among what is offered</source>
-   <translation type="unfinished" />
+   <translation>wählen unter den Angeboten</translation>
   </message>
   <message>
    <source>takes it; the drawing has the keyboard again</source>
-   <translation type="unfinished" />
+   <translation>nimmt es; die Tastatur geht zurück zur Zeichnung</translation>
   </message>
   <message>
    <source>F2, or a double click</source>
-   <translation type="unfinished" />
+   <translation>F2 oder Doppelklick</translation>
   </message>
   <message>
    <source>edits a cell; figures are read as they are written</source>
-   <translation type="unfinished" />
+   <translation>ändert eine Zelle; Werte werden gelesen, wie man sie schreibt</translation>
   </message>
   <message>
    <source>shows the selected rows on the drawing</source>
-   <translation type="unfinished" />
+   <translation>zeigt die gewählten Zeilen in der Zeichnung</translation>
   </message>
   <message>
    <source>Ins</source>
-   <translation type="unfinished" />
+   <translation>Ins</translation>
   </message>
   <message>
    <source>to the line where a part or a wire is typed to be added</source>
-   <translation type="unfinished" />
+   <translation>zur Zeile, in der man Bauteil oder Draht zum Einfügen eintippt</translation>
   </message>
   <message>
    <source>Del</source>
-   <translation type="unfinished" />
+   <translation>Del</translation>
   </message>
   <message>
    <source>deletes the parts or wires of the selected rows</source>
-   <translation type="unfinished" />
+   <translation>löscht die Bauteile oder Drähte der gewählten Zeilen</translation>
   </message>
   <message>
    <source>brings the old value back; a text that is refused stays until it is mended or given up</source>
-   <translation type="unfinished" />
+   <translation>holt den alten Wert zurück; ein abgelehnter Text bleibt, bis er berichtigt oder aufgegeben wird</translation>
   </message>
   <message>
    <source>Click on a heading</source>
-   <translation type="unfinished" />
+   <translation>Klick auf eine Überschrift</translation>
   </message>
   <message>
    <source>sorts; the third click brings back the sheet's order</source>
-   <translation type="unfinished" />
+   <translation>sortiert; der dritte Klick holt die Reihenfolge des Blatts zurück</translation>
   </message>
   <message>
    <source>Pointer on the drawing</source>
-   <translation type="unfinished" />
+   <translation>Zeiger auf der Zeichnung</translation>
   </message>
   <message>
    <source>Walking the drawing by keys</source>
-   <translation type="unfinished" />
+   <translation>Mit Tasten durch die Zeichnung</translation>
   </message>
   <message>
    <source>In the pins of a part</source>
-   <translation type="unfinished" />
+   <translation>In den Stiften eines Bauteils</translation>
   </message>
   <message>
    <source>Typing into the add field</source>
-   <translation type="unfinished" />
+   <translation>Im Eingabefeld tippen</translation>
   </message>
   <message>
    <source>In the tables</source>
-   <translation type="unfinished" />
+   <translation>In den Tabellen</translation>
   </message>
  </context>
  <context>
   <name>help</name>
   <message>
    <source>While the drawing has the keyboard</source>
-   <translation type="unfinished" />
+   <translation>Solange die Zeichnung die Tastatur hat</translation>
   </message>
   <message>
    <source>Nothing here holds these words.</source>
-   <translation type="unfinished" />
+   <translation>Nichts hier enthält diese Wörter.</translation>
   </message>
  </context>
  <context>
@@ -1771,163 +1867,163 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>With the wires that are taken away {ids} get no heat any more.</source>
-   <translation type="unfinished" />
+   <translation>Ohne die entfernten Drähte werden {ids} nicht mehr geheizt.</translation>
   </message>
   <message>
    <source>With the wires that are taken away {id} gets no heat any more.</source>
-   <translation type="unfinished" />
+   <translation>Ohne die entfernten Drähte wird {id} nicht mehr geheizt.</translation>
   </message>
   <message>
    <source>With the wires that are taken away the volts of {ids} change by {off}.</source>
-   <translation type="unfinished" />
+   <translation>Ohne die entfernten Drähte ändert sich die Spannung von {ids} um {off}.</translation>
   </message>
   <message>
    <source>At {condition} {ids} gets about {off} of its rated volts; {band} is allowed.</source>
-   <translation type="unfinished" />
+   <translation>Bei {condition} liegt die Spannung von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
   </message>
   <message>
    <source>At {condition} {ids} get about {off} of their rated volts; {band} is allowed.</source>
-   <translation type="unfinished" />
+   <translation>Bei {condition} liegen die Spannungen von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
   </message>
   <message>
    <source>At {condition} {ids} carries about {off} of its rated current; {band} is allowed.</source>
-   <translation type="unfinished" />
+   <translation>Bei {condition} liegt der Strom von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
   </message>
   <message>
    <source>At {condition} {ids} carry about {off} of their rated current; {band} is allowed.</source>
-   <translation type="unfinished" />
+   <translation>Bei {condition} liegen die Ströme von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
   </message>
   <message>
    <source>{id} may give {rated}; with this chain it is asked for {asked}.</source>
-   <translation type="unfinished" />
+   <translation>{id} darf {rated} geben; mit dieser Kette soll es {asked} sein.</translation>
   </message>
   <message>
    <source>{id} feeds {others} already; its volts change by {off}.</source>
-   <translation type="unfinished" />
+   <translation>{id} speist schon {others}; deren Spannung ändert sich um {off}.</translation>
   </message>
   <message>
    <source>The cathode of {id} ({type}) is its heater or joined to it: it needs a supply of its own.</source>
-   <translation type="unfinished" />
+   <translation>Bei {id} ({type}) ist der Heizfaden die Kathode oder mit ihr verbunden: Er braucht eine eigene Quelle.</translation>
   </message>
   <message>
    <source>{id} ({type}) is made for {rated}, not for {line}.</source>
-   <translation type="unfinished" />
+   <translation>{id} ({type}) ist für {rated} gemacht, nicht für {line}.</translation>
   </message>
   <message>
    <source>{id} ({type}) is made for {rated}: neither {line} nor half of it.</source>
-   <translation type="unfinished" />
+   <translation>{id} ({type}) ist für {rated} gemacht: weder {line} noch die Hälfte davon.</translation>
   </message>
   <message>
    <source>{id} ({type}, {a}) finds no partner of the same current.</source>
-   <translation type="unfinished" />
+   <translation>{id} ({type}, {a}) findet keinen Partner mit gleichem Strom.</translation>
   </message>
   <message>
    <source>{id} ({type}) wants {own}; the string carries {a}.</source>
-   <translation type="unfinished" />
+   <translation>{id} ({type}) will {own}; der Serienkreis führt {a}.</translation>
   </message>
   <message>
    <source>No heater may be as far from its cathode as those of {ids} would be.</source>
-   <translation type="unfinished" />
+   <translation>So weit, wie die Heizfäden von {ids} von ihrer Kathode lägen, darf keiner liegen.</translation>
   </message>
   <message>
    <source>No heater may be as far from its cathode as that of {id} would be.</source>
-   <translation type="unfinished" />
+   <translation>So weit, wie der Heizfaden von {id} von seiner Kathode läge, darf keiner liegen.</translation>
   </message>
   <message>
    <source>The type {type} of {id} is not known.</source>
-   <translation type="unfinished" />
+   <translation>Der Typ {type} von {id} ist nicht bekannt.</translation>
   </message>
   <message>
    <source>None of them is made for {v}.</source>
-   <translation type="unfinished" />
+   <translation>Keine davon ist für {v} gemacht.</translation>
   </message>
   <message>
    <source>A pair from socket to socket; {n} of {all} suit {v}.</source>
-   <translation type="unfinished" />
+   <translation>Ein Paar von Fassung zu Fassung; {n} von {all} passen zu {v}.</translation>
   </message>
   <message>
    <source>A twisted pair from socket to socket, every heater at {v}.</source>
-   <translation type="unfinished" />
+   <translation>Ein verdrilltes Paar von Fassung zu Fassung, jeder Heizfaden an {v}.</translation>
   </message>
   <message>
    <source>Needs two heaters of half of {v}.</source>
-   <translation type="unfinished" />
+   <translation>Braucht zwei Heizfäden mit der Hälfte von {v}.</translation>
   </message>
   <message>
    <source>Two heaters of half the volts in series, pair beside pair on {v}.</source>
-   <translation type="unfinished" />
+   <translation>Zwei Heizfäden mit halber Spannung in Serie, Paar neben Paar an {v}.</translation>
   </message>
   <message>
    <source>Needs two heaters or more.</source>
-   <translation type="unfinished" />
+   <translation>Braucht zwei Heizfäden oder mehr.</translation>
   </message>
   <message>
    <source>One current through all: {v} at {a}.</source>
-   <translation type="unfinished" />
+   <translation>Ein Strom durch alle: {v} bei {a}.</translation>
   </message>
   <message>
    <source>{id} is the mains: only a string can be fed from them.</source>
-   <translation type="unfinished" />
+   <translation>{id} ist das Netz: Daraus lässt sich nur ein Serienkreis speisen.</translation>
   </message>
   <message>
    <source>{id} gives {v}; the string needs {chain}.</source>
-   <translation type="unfinished" />
+   <translation>{id} gibt {v}; der Serienkreis braucht {chain}.</translation>
   </message>
   <message>
    <source>{id} gives {v}; this chain is for {chain}.</source>
-   <translation type="unfinished" />
+   <translation>{id} gibt {v}; diese Kette ist für {chain}.</translation>
   </message>
   <message>
    <source>What {id} gives under load is not computed.</source>
-   <translation type="unfinished" />
+   <translation>Was {id} unter Last gibt, ist nicht berechnet.</translation>
   </message>
   <message>
    <source>{id} is the mains: every heater pin can be live. Work behind an isolating transformer; local codes and licensed practice come first.</source>
-   <translation type="unfinished" />
+   <translation>{id} ist das Netz: Jeder Heizstift kann Netzspannung führen. Hinter einem Trenntransformator arbeiten; örtliche Vorschriften und zugelassene Fachleute gehen vor.</translation>
   </message>
   <message>
    <source>{ids} would carry more than their size should.</source>
-   <translation type="unfinished" />
+   <translation>{ids} würde mehr führen, als die Stärke erlaubt.</translation>
   </message>
   <message>
    <source>{ids} pulled: what stands in series with it stays cold.</source>
-   <translation type="unfinished" />
+   <translation>{ids} gezogen: Was damit in Serie steht, bleibt kalt.</translation>
   </message>
   <message>
    <source>The filament of {ids} is the cathode: all on this line share it.</source>
-   <translation type="unfinished" />
+   <translation>Bei {ids} ist der Heizfaden die Kathode: Alle in diesem Heizkreis teilen sie.</translation>
   </message>
   <message>
    <source>A dropper of {ohm} {w} takes what {id} gives too much; it turns {heat} into heat.</source>
-   <translation type="unfinished" />
+   <translation>Ein Vorwiderstand von {ohm} {w} nimmt, was {id} zu viel gibt; er setzt {heat} in Wärme um.</translation>
   </message>
   <message>
    <source>A shunt of {ohm} carries what {id} does not take.</source>
-   <translation type="unfinished" />
+   <translation>Ein Parallelwiderstand von {ohm} führt, was {id} nicht nimmt.</translation>
   </message>
   <message>
    <source>{id} is tied to the chassis already.</source>
-   <translation type="unfinished" />
+   <translation>{id} liegt schon am Chassis.</translation>
   </message>
   <message>
    <source>{id} gives {a} to others already.</source>
-   <translation type="unfinished" />
+   <translation>{id} gibt schon {a} an andere.</translation>
   </message>
   <message>
    <source>{id} is wired already ({wires}).</source>
-   <translation type="unfinished" />
+   <translation>{id} ist schon verdrahtet ({wires}).</translation>
   </message>
   <message>
    <source>Select the sockets that the chain is to heat.</source>
-   <translation type="unfinished" />
+   <translation>Die Fassungen wählen, die die Kette heizen soll.</translation>
   </message>
   <message>
    <source>None of the selected sockets can be wired so.</source>
-   <translation type="unfinished" />
+   <translation>Keine der gewählten Fassungen lässt sich so verdrahten.</translation>
   </message>
   <message>
    <source>The supply that was chosen is no longer on the sheet.</source>
-   <translation type="unfinished" />
+   <translation>Die gewählte Quelle steht nicht mehr auf dem Blatt.</translation>
   </message>
   <message>
    <source>above {low} and at most {high}</source>
@@ -2214,6 +2310,30 @@ MIT-Lizenz.</translation>
    <translation>{id} ist keine Röhre.</translation>
   </message>
   <message>
+   <source>A pair is twisted of two wires.</source>
+   <translation>Ein Paar wird aus zwei Drähten verdrillt.</translation>
+  </message>
+  <message>
+   <source>{first} and {second} do not run between the same two parts.</source>
+   <translation>{first} und {second} laufen nicht zwischen denselben zwei Bauteilen.</translation>
+  </message>
+  <message>
+   <source>{id} is not a joint.</source>
+   <translation>{id} ist kein Lötstützpunkt.</translation>
+  </message>
+  <message>
+   <source>{id} does not stand between two wires: {count} end on it.</source>
+   <translation>{id} steht nicht zwischen zwei Drähten: {count} enden daran.</translation>
+  </message>
+  <message>
+   <source>Both wires on {id} go to the same terminal.</source>
+   <translation>Beide Drähte an {id} gehen zum selben Anschluss.</translation>
+  </message>
+  <message>
+   <source>{first} and {second} differ in gauge; make them alike first.</source>
+   <translation>{first} und {second} sind verschieden dick; zuerst angleichen.</translation>
+  </message>
+  <message>
    <source>the steady state of a rectifier with reservoir is not computed yet</source>
    <translation>der Betrieb eines Gleichrichters mit Ladekondensator wird noch nicht berechnet</translation>
   </message>
@@ -2235,11 +2355,11 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>rectifier</source>
-   <translation type="unfinished" />
+   <translation>Gleichrichter</translation>
   </message>
   <message>
    <source>speed</source>
-   <translation type="unfinished" />
+   <translation>Charakteristik</translation>
   </message>
   <message>
    <source>text</source>
@@ -3885,7 +4005,7 @@ MIT-Lizenz.</translation>
   <name>pictures</name>
   <message>
    <source>row {row} of {rows}, column {column} of {columns}</source>
-   <translation type="unfinished" />
+   <translation>Zeile {row} von {rows}, Spalte {column} von {columns}</translation>
   </message>
  </context>
  <context>
@@ -3896,35 +4016,35 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>This note has several lines; it is edited on the drawing.</source>
-   <translation type="unfinished" />
+   <translation>Diese Notiz hat mehrere Zeilen; sie wird in der Zeichnung bearbeitet.</translation>
   </message>
   <message>
    <source>A switch is open or closed.</source>
-   <translation type="unfinished" />
+   <translation>Ein Schalter ist offen oder geschlossen.</translation>
   </message>
   <message>
    <source>{id} has no rating.</source>
-   <translation type="unfinished" />
+   <translation>{id} hat keinen Nennwert.</translation>
   </message>
   <message>
    <source>'{text}' is not understood; expected is something like {example}.</source>
-   <translation type="unfinished" />
+   <translation>'{text}' ist nicht zu verstehen; erwartet wird etwas wie {example}.</translation>
   </message>
   <message>
    <source>A part is turned by 0, 90, 180 or 270 degrees.</source>
-   <translation type="unfinished" />
+   <translation>Ein Bauteil wird um 0, 90, 180 oder 270 Grad gedreht.</translation>
   </message>
   <message>
    <source>Either the word pulled, or nothing for a tube in its socket.</source>
-   <translation type="unfinished" />
+   <translation>Entweder das Wort gezogen, oder nichts für eine Röhre in ihrer Fassung.</translation>
   </message>
   <message>
    <source>'{text}' is no terminal; expected is a part and its pin, such as V1.4.</source>
-   <translation type="unfinished" />
+   <translation>'{text}' ist kein Anschluss; erwartet wird ein Bauteil mit Stift, etwa V1.4.</translation>
   </message>
   <message>
    <source>'{text}' is no colour known here; expected is one of {names}, or #rrggbb.</source>
-   <translation type="unfinished" />
+   <translation>'{text}' ist hier keine bekannte Farbe; erwartet wird eine von {names} oder #rrggbb.</translation>
   </message>
  </context>
  <context>
@@ -4050,7 +4170,7 @@ MIT-Lizenz.</translation>
   <name>tables</name>
   <message>
    <source>Set {id} {what}</source>
-   <translation type="unfinished" />
+   <translation>{id}: {what} einstellen</translation>
   </message>
   <message>
    <source>type</source>
@@ -4058,23 +4178,23 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>rating</source>
-   <translation type="unfinished" />
+   <translation>Werte</translation>
   </message>
   <message>
    <source>place</source>
-   <translation type="unfinished" />
+   <translation>Lage</translation>
   </message>
   <message>
    <source>Notes and frames cannot be turned.</source>
-   <translation type="unfinished" />
+   <translation>Notizen und Rahmen lassen sich nicht drehen.</translation>
   </message>
   <message>
    <source>turn</source>
-   <translation type="unfinished" />
+   <translation>Drehung</translation>
   </message>
   <message>
    <source>Only a tube can be pulled.</source>
-   <translation type="unfinished" />
+   <translation>Nur eine Röhre lässt sich ziehen.</translation>
   </message>
   <message>
    <source>pulled</source>
@@ -4102,7 +4222,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>pair</source>
-   <translation type="unfinished" />
+   <translation>Paar</translation>
   </message>
   <message>
    <source>volts</source>
@@ -4210,7 +4330,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>turned by, degrees</source>
-   <translation type="unfinished" />
+   <translation>gedreht um, Grad</translation>
   </message>
   <message>
    <source>type or rating</source>
@@ -4226,15 +4346,15 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>out</source>
-   <translation type="unfinished" />
+   <translation>gezogen</translation>
   </message>
   <message>
    <source>pulled out of its socket</source>
-   <translation type="unfinished" />
+   <translation>aus der Fassung gezogen</translation>
   </message>
   <message>
    <source>twisted pair, by its name</source>
-   <translation type="unfinished" />
+   <translation>verdrilltes Paar, nach seinem Namen</translation>
   </message>
   <message>
    <source>mV</source>
@@ -4249,19 +4369,19 @@ MIT-Lizenz.</translation>
   <name>title block</name>
   <message>
    <source>Mains {volts}, {hertz}, {low} to {high}</source>
-   <translation type="unfinished" />
+   <translation>Netz {volts}, {hertz}, {low} bis {high}</translation>
   </message>
   <message>
    <source>Wiring only</source>
-   <translation type="unfinished" />
+   <translation>Nur Verdrahtung</translation>
   </message>
   <message>
    <source>At switch-on, {volts}</source>
-   <translation type="unfinished" />
+   <translation>Beim Einschalten, {volts}</translation>
   </message>
   <message>
    <source>Hot, at {volts}</source>
-   <translation type="unfinished" />
+   <translation>Heiß, bei {volts}</translation>
   </message>
   <message>
    <source>Untitled</source>
@@ -4269,11 +4389,11 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Date</source>
-   <translation type="unfinished" />
+   <translation>Datum</translation>
   </message>
   <message>
    <source>Drawn with Heaterloom</source>
-   <translation type="unfinished" />
+   <translation>Gezeichnet mit Heaterloom</translation>
   </message>
  </context>
 </TS>

@@ -9,6 +9,7 @@ from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
 from PySide6.QtWidgets import QApplication, QMenu
 
 from app.actions import with_free_letter
+from app.canvas.adding import offers
 from app.language import ENGLISH, LANGUAGES, SYSTEM, language_for, speak
 from app.menus import SAMPLES
 from app.panes.finding_cards import cards, conditions_text, counts_text
@@ -158,3 +159,14 @@ def test_no_two_entries_of_a_menu_share_a_key(qapp: QApplication, open_window, l
 
 def test_the_titles_of_all_samples_are_gathered() -> None:
     assert {sample_title(name) for name in sample_names()} == set(SAMPLES)
+
+
+def test_the_add_field_knows_words_of_both_languages(german: None) -> None:
+    catalogue = load_catalogue()[0]
+    for text, kind in (
+        ("Relais 12 V", "relay"),
+        ("relay 12 V", "relay"),
+        ("Röhre EL84", "tube"),
+        ("Wick", "winding"),
+    ):
+        assert offers(text, catalogue)[0].part_template["kind"] == kind
