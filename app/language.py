@@ -8,7 +8,7 @@ import resources
 
 ENGLISH = "en"
 SYSTEM = "system"
-LANGUAGES = {ENGLISH: "English", "de": "Deutsch"}
+LANGUAGES = {ENGLISH: "English", "de": "Deutsch", "fr": "Français"}
 """The languages there are, each by its own name."""
 _NAME = "heaterloom_language"
 

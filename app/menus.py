@@ -204,6 +204,7 @@ class Menus(QObject):
             action.setChecked(name == current)
             action.triggered.connect(lambda _checked=False, name=name: choose(name))
             menu.addAction(action)
+        set_apart(menu.actions())
 
     def _fill_themes(self, menu: QMenu) -> None:
         words = {"system": self.tr("As the &system"), "light": self.tr("&Light"), "dark": self.tr("&Dark")}

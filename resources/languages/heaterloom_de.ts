@@ -2578,6 +2578,18 @@ MIT-Lizenz.</translation>
    <translation>Höhe auf dem Blatt</translation>
   </message>
   <message>
+   <source>{id} does not end on {terminal}.</source>
+   <translation>{id} endet nicht an {terminal}.</translation>
+  </message>
+  <message>
+   <source>No wire ends on {terminal}.</source>
+   <translation>An {terminal} endet kein Draht.</translation>
+  </message>
+  <message>
+   <source>{id} does not end on the chassis.</source>
+   <translation>{id} endet nicht am Chassis.</translation>
+  </message>
+  <message>
    <source>version {step} of the sheet file is not known</source>
    <translation>Version {step} der Blattdatei ist nicht bekannt</translation>
   </message>
@@ -2686,6 +2698,22 @@ MIT-Lizenz.</translation>
    <translation>Ein Parallelwiderstand von {ohm} {w} an {id} führt die restlichen {spare}; ebenso je einer an {others}.</translation>
   </message>
   <message>
+   <source>A shunt of {ohm} {w} across {id} carries the other {spare}; also {more}.</source>
+   <translation>Ein Parallelwiderstand von {ohm} {w} an {id} führt die restlichen {spare}; ebenso {more}.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} across {id}</source>
+   <translation>{ohm} {w} an {id}</translation>
+  </message>
+  <message>
+   <source>Shunt {ids} by {ohm} {w}</source>
+   <translation>{ohm} {w} parallel zu {ids}</translation>
+  </message>
+  <message>
+   <source>Fit shunts across {ids}</source>
+   <translation>Parallelwiderstände an {ids}</translation>
+  </message>
+  <message>
    <source>RCA 12AX7-A data sheet, 10-60: ±6 % for series operation</source>
    <translation>Datenblatt RCA 12AX7-A, 10-60: ±6 % bei Serienheizung</translation>
   </message>
@@ -2732,6 +2760,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>Open {part}, or take it off the heater.</source>
    <translation>{part} öffnen oder vom Heizfaden trennen.</translation>
+  </message>
+  <message>
+   <source>Open {id}</source>
+   <translation>{id} öffnen</translation>
   </message>
   <message>
    <source>{name} stays cold: no supply feeds its heater.</source>
@@ -2802,6 +2834,22 @@ MIT-Lizenz.</translation>
    <translation>{ids} schließen.</translation>
   </message>
   <message>
+   <source>Put {ids} back</source>
+   <translation>{ids} wieder einsetzen</translation>
+  </message>
+  <message>
+   <source>Close {ids}</source>
+   <translation>{ids} schließen</translation>
+  </message>
+  <message>
+   <source>Bridge {ids}</source>
+   <translation>{ids} überbrücken</translation>
+  </message>
+  <message>
+   <source>Turn {ids} round</source>
+   <translation>{ids} umdrehen</translation>
+  </message>
+  <message>
    <source>{name} stays cold: {id} stands open while it is pulled in.</source>
    <translation>{name} bleibt kalt: {id} steht offen, solange es angezogen ist.</translation>
   </message>
@@ -2816,6 +2864,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>Give the coil of {id} its {coil}.</source>
    <translation>Der Spule von {id} ihre {coil} geben.</translation>
+  </message>
+  <message>
+   <source>Move {old} to {new}</source>
+   <translation>{old} nach {new} umlegen</translation>
   </message>
   <message>
    <source>Only a part of {id} ({type}) is heated: its section {warm} gets {v}, but section {dead} ({pins}) gets {none}.</source>
@@ -2838,8 +2890,76 @@ MIT-Lizenz.</translation>
    <translation>Stift {one} mit Stift {other} überbrücken, damit beide Hälften zwischen dieser Brücke und {tap} liegen.</translation>
   </message>
   <message>
+   <source>Strap {a} to {b}</source>
+   <translation>{a} mit {b} überbrücken</translation>
+  </message>
+  <message>
    <source>Feed the whole heater between {pins}.</source>
    <translation>Den ganzen Heizfaden zwischen {pins} speisen.</translation>
+  </message>
+  <message>
+   <source>Move pin {a} to pin {b}</source>
+   <translation>Stift {a} nach Stift {b} umlegen</translation>
+  </message>
+  <message>
+   <source>Set {id} to {v}</source>
+   <translation>{id} auf {v} einstellen</translation>
+  </message>
+  <message>
+   <source>Set {id} to {v}.</source>
+   <translation>{id} auf {v} einstellen.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in series with {id} alone brings it to its rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in Serie mit {id} allein bringt es bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>Make {id} {ohm} {w}</source>
+   <translation>{id} als {ohm} {w}</translation>
+  </message>
+  <message>
+   <source>The halves of {id} are loaded unequally: share the heaters evenly between them first.</source>
+   <translation>Die Hälften von {id} sind ungleich belastet: zuerst die Heizfäden gleichmäßig verteilen.</translation>
+  </message>
+  <message>
+   <source>Use a supply of {v}.</source>
+   <translation>Eine Quelle mit {v} nehmen.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in Serie mit {id} bringt den Heizfaden bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in jede Zuleitung von {id} bringt die Heizfäden bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} in the leg at {leg} brings {heaters} to rated volts at nominal mains.</source>
+   <translation>{ohm} {w} in die Zuleitung an {leg} bringt {heaters} bei Netznennspannung auf Nennspannung.</translation>
+  </message>
+  <message>
+   <source>Size the dropper so that rated current flows at nominal mains.</source>
+   <translation>Den Vorwiderstand so bemessen, dass bei Netznennspannung der Nennstrom fließt.</translation>
+  </message>
+  <message>
+   <source>The heaters of the string want more volts than the mains give, or less than a dropper can take: change what stands in the string.</source>
+   <translation>Die Heizfäden des Serienkreises wollen mehr Volt, als das Netz gibt, oder weniger, als ein Vorwiderstand aufnimmt: den Serienkreis ändern.</translation>
+  </message>
+  <message>
+   <source>{ohm} {w} more in series brings rated current at nominal mains.</source>
+   <translation>{ohm} {w} mehr in Serie bringt bei Netznennspannung den Nennstrom.</translation>
+  </message>
+  <message>
+   <source>{ohm} less in series with the string brings rated current at nominal mains.</source>
+   <translation>{ohm} weniger in Serie bringt bei Netznennspannung den Nennstrom.</translation>
+  </message>
+  <message>
+   <source>{size} throughout</source>
+   <translation>überall {size}</translation>
+  </message>
+  <message>
+   <source>Heavier wire, up to {size}</source>
+   <translation>Dickerer Draht, bis {size}</translation>
   </message>
   <message>
    <source>usual practice for receiving tubes: M. J. Darby, The Radio Constructor, April 1962</source>
@@ -2926,6 +3046,10 @@ MIT-Lizenz.</translation>
    <translation>Den Heizkreis auf {low} bis {high} über Chassis hochlegen; am besten {best}.</translation>
   </message>
   <message>
+   <source>Lift it to {v}</source>
+   <translation>Auf {v} hochlegen</translation>
+  </message>
+  <message>
    <source>No lift suits {ids}: the heater volts themselves are more than the limits allow.</source>
    <translation>Kein Hochlegen hilft {ids}: Schon die Heizspannung ist höher als erlaubt.</translation>
   </message>
@@ -2954,6 +3078,94 @@ MIT-Lizenz.</translation>
    <translation>übliche Praxis</translation>
   </message>
   <message>
+   <source>Fit a winding of {v}, {a}</source>
+   <translation>Wicklung mit {v}, {a} einsetzen</translation>
+  </message>
+  <message>
+   <source>Strap {a} to {b}, wire {pins}</source>
+   <translation>{a} mit {b} überbrücken, {pins} anschließen</translation>
+  </message>
+  <message>
+   <source>Wire {pins}</source>
+   <translation>{pins} anschließen</translation>
+  </message>
+  <message>
+   <source>pin {pin} to {terminal}</source>
+   <translation>Stift {pin} an {terminal}</translation>
+  </message>
+  <message>
+   <source>Take out {ids}</source>
+   <translation>{ids} herausnehmen</translation>
+  </message>
+  <message>
+   <source>Fit {ohm} {w} at {terminal}</source>
+   <translation>{ohm} {w} an {terminal} einsetzen</translation>
+  </message>
+  <message>
+   <source>Fit {ohm} {w} in each leg</source>
+   <translation>{ohm} {w} in jede Zuleitung</translation>
+  </message>
+  <message>
+   <source>{id}: {pins} on the chassis</source>
+   <translation>{id}: {pins} am Chassis</translation>
+  </message>
+  <message>
+   <source>On {id} ({type}) {pins} is no heater pin but wired to the chassis, as a screen may be.</source>
+   <translation>Bei {id} ({type}) ist {pins} kein Heizstift, aber mit dem Chassis verbunden, wie ein Schirm es sein darf.</translation>
+  </message>
+  <message>
+   <source>On {id} ({type}) {pins} are no heater pins but wired to the chassis, as a screen may be.</source>
+   <translation>Bei {id} ({type}) sind {pins} keine Heizstifte, aber mit dem Chassis verbunden, wie ein Schirm es sein darf.</translation>
+  </message>
+  <message>
+   <source>If the heater was meant, it is on {heater}.</source>
+   <translation>Falls der Heizfaden gemeint war: Er liegt an {heater}.</translation>
+  </message>
+  <message>
+   <source>{id}: wire on {pins}</source>
+   <translation>{id}: Draht an {pins}</translation>
+  </message>
+  <message>
+   <source>Move {moves}</source>
+   <translation>{moves} umlegen</translation>
+  </message>
+  <message>
+   <source>pin {a} to pin {b}</source>
+   <translation>Stift {a} zu Stift {b}</translation>
+  </message>
+  <message>
+   <source>The wires of {id} ({type}) end on {wrong}, the mirror image of its heater {pins}: pins are counted clockwise seen from below.</source>
+   <translation>Die Drähte von {id} ({type}) enden an {wrong}, dem Spiegelbild der Heizung an {pins}: Gezählt wird im Uhrzeigersinn, von unten gesehen.</translation>
+  </message>
+  <message>
+   <source>Move them: {moves}.</source>
+   <translation>Umlegen: {moves}.</translation>
+  </message>
+  <message>
+   <source>A wire ends on {wrong} of {id} ({type}), but its base {base} has no such pin.</source>
+   <translation>Ein Draht endet an {wrong} von {id} ({type}), aber der Sockel {base} hat keinen solchen Stift.</translation>
+  </message>
+  <message>
+   <source>Its heater is on {pins}.</source>
+   <translation>Der Heizfaden liegt an {pins}.</translation>
+  </message>
+  <message>
+   <source>A wire ends on pin 9 of {id} ({type}), which is no heater tap there: the heater is on {pins}.</source>
+   <translation>Ein Draht endet an Stift 9 von {id} ({type}), wo keine Heizanzapfung liegt: Der Heizfaden liegt an {pins}.</translation>
+  </message>
+  <message>
+   <source>Take the wire off pin 9; only tubes with a tapped heater, such as the 12AX7, are fed there.</source>
+   <translation>Den Draht von Stift 9 nehmen; dort werden nur Röhren mit angezapftem Heizfaden gespeist, etwa die 12AX7.</translation>
+  </message>
+  <message>
+   <source>A heater wire ends on {wrong} of {id} ({type}), whose heater is on {pins}.</source>
+   <translation>Ein Heizdraht endet an {wrong} von {id} ({type}); der Heizfaden liegt an {pins}.</translation>
+  </message>
+  <message>
+   <source>Move it to {pins}, or take it off.</source>
+   <translation>An {pins} legen oder abnehmen.</translation>
+  </message>
+  <message>
    <source>{id} carries {a} at {condition}, more than the {limit} it is made for: it will blow sooner or later.</source>
    <translation>{id} führt {a} bei {condition}, mehr als die {limit}, für die sie gemacht ist: Früher oder später brennt sie durch.</translation>
   </message>
@@ -2970,12 +3182,20 @@ MIT-Lizenz.</translation>
    <translation>{id} läuft nahe am Nennwert</translation>
   </message>
   <message>
+   <source>common practice: a fuse is rated for its full current (IEC 60127), and runs cool at four fifths of it</source>
+   <translation>übliche Praxis: Eine Sicherung ist für ihren vollen Strom bemessen (IEC 60127) und bleibt bei vier Fünfteln davon kühl</translation>
+  </message>
+  <message>
    <source>Fit the next fuse of at least {wanted}, or share the load.</source>
    <translation>Die nächste Sicherung ab {wanted} einsetzen oder die Last aufteilen.</translation>
   </message>
   <message>
-   <source>common practice: a fuse is rated for its full current (IEC 60127), and runs cool at four fifths of it</source>
-   <translation>übliche Praxis: Eine Sicherung ist für ihren vollen Strom bemessen (IEC 60127) und bleibt bei vier Fünfteln davon kühl</translation>
+   <source>Fit the next fuse of at least {wanted}, which is {fuse}, or share the load.</source>
+   <translation>Die nächste Sicherung ab {wanted} einsetzen, das ist {fuse}, oder die Last aufteilen.</translation>
+  </message>
+  <message>
+   <source>Fit {fuse}</source>
+   <translation>{fuse} einsetzen</translation>
   </message>
   <message>
    <source>{id} carries too much</source>
@@ -2986,12 +3206,20 @@ MIT-Lizenz.</translation>
    <translation>{id} führt {a} bei {condition}; höchstens {limit} sind erlaubt.</translation>
   </message>
   <message>
+   <source>the rating of the thermistor</source>
+   <translation>der Nennwert des Heißleiters</translation>
+  </message>
+  <message>
    <source>Take a thermistor for {a} or more.</source>
    <translation>Einen Heißleiter für {a} oder mehr nehmen.</translation>
   </message>
   <message>
-   <source>the rating of the thermistor</source>
-   <translation>der Nennwert des Heißleiters</translation>
+   <source>Take one for {a}</source>
+   <translation>Einen für {a} nehmen</translation>
+  </message>
+  <message>
+   <source>Take {type}</source>
+   <translation>{type} nehmen</translation>
   </message>
   <message>
    <source>{id} runs hot</source>
@@ -3002,12 +3230,16 @@ MIT-Lizenz.</translation>
    <translation>{id} setzt {w} in Wärme um (bei {condition}); mehr als {limit} ist viel für einen solchen Regler.</translation>
   </message>
   <message>
-   <source>Take a control of more ohms, or one rated for {w}.</source>
-   <translation>Einen Regler mit mehr Ohm nehmen, oder einen für {w}.</translation>
-  </message>
-  <message>
    <source>common practice: balance controls are small</source>
    <translation>übliche Praxis: Symmetrierregler sind klein</translation>
+  </message>
+  <message>
+   <source>Take a control of {ohm}, or one rated for {w}.</source>
+   <translation>Einen Regler von {ohm} nehmen, oder einen für {w}.</translation>
+  </message>
+  <message>
+   <source>Take {ohm}</source>
+   <translation>{ohm} nehmen</translation>
   </message>
   <message>
    <source>{id} never pulls in</source>
@@ -3018,12 +3250,16 @@ MIT-Lizenz.</translation>
    <translation>Die Spule von {id} bekommt {v}, weniger als die {limit}, bei denen sie anzieht.</translation>
   </message>
   <message>
+   <source>the pull-in volts of the relay</source>
+   <translation>die Anzugsspannung des Relais</translation>
+  </message>
+  <message>
    <source>Give the coil its {v}, or take a relay for fewer volts.</source>
    <translation>Der Spule ihre {v} geben, oder ein Relais für weniger Volt nehmen.</translation>
   </message>
   <message>
-   <source>the pull-in volts of the relay</source>
-   <translation>die Anzugsspannung des Relais</translation>
+   <source>Give the coil its {v}, or take a relay for {less}, such as {type}.</source>
+   <translation>Der Spule ihre {v} geben, oder ein Relais für {less} nehmen, etwa {type}.</translation>
   </message>
   <message>
    <source>The heater line of {ids} floats</source>
@@ -3050,6 +3286,14 @@ MIT-Lizenz.</translation>
    <translation>Zwei Widerstände von {ohm}, von jeder Seite einer zum Chassis, bilden die Mitte: Jeder setzt {w} in Wärme um, also {rated} nehmen.</translation>
   </message>
   <message>
+   <source>Fit 2 × {ohm} {rated} to the chassis</source>
+   <translation>2 × {ohm} {rated} zum Chassis</translation>
+  </message>
+  <message>
+   <source>Wire {terminal} to the chassis</source>
+   <translation>{terminal} ans Chassis</translation>
+  </message>
+  <message>
    <source>More than one chassis tie on {ids}</source>
    <translation>Mehr als eine Chassisverbindung an {ids}</translation>
   </message>
@@ -3060,6 +3304,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>Keep one of them and take out the others.</source>
    <translation>Eine davon behalten, die anderen herausnehmen.</translation>
+  </message>
+  <message>
+   <source>Keep {ids} only</source>
+   <translation>Nur {ids} behalten</translation>
   </message>
   <message>
    <source>{id} feeds this sheet from the mains ({mains}) and the line reaches the chassis: the chassis is live, whichever way round the plug is.</source>
@@ -3088,6 +3336,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>usual caution for sets without a mains transformer</source>
    <translation>übliche Warnung bei Geräten ohne Netztransformator</translation>
+  </message>
+  <message>
+   <source>Take {ids} off the chassis</source>
+   <translation>{ids} vom Chassis nehmen</translation>
   </message>
   <message>
    <source>Balance the string first: its heaters want different currents.</source>
@@ -3128,50 +3380,6 @@ MIT-Lizenz.</translation>
   <message>
    <source>Use supplies that give {share} of the present volts.</source>
    <translation>Quellen nehmen, die {share} der jetzigen Spannung geben.</translation>
-  </message>
-  <message>
-   <source>{ohm} {w} in series with {id} alone brings it to its rated volts at nominal mains.</source>
-   <translation>{ohm} {w} in Serie mit {id} allein bringt es bei Netznennspannung auf Nennspannung.</translation>
-  </message>
-  <message>
-   <source>Set {id} to {v}.</source>
-   <translation>{id} auf {v} einstellen.</translation>
-  </message>
-  <message>
-   <source>The halves of {id} are loaded unequally: share the heaters evenly between them first.</source>
-   <translation>Die Hälften von {id} sind ungleich belastet: zuerst die Heizfäden gleichmäßig verteilen.</translation>
-  </message>
-  <message>
-   <source>Use a supply of {v}.</source>
-   <translation>Eine Quelle mit {v} nehmen.</translation>
-  </message>
-  <message>
-   <source>{ohm} {w} in series with {id} brings the heater to its rated volts at nominal mains.</source>
-   <translation>{ohm} {w} in Serie mit {id} bringt den Heizfaden bei Netznennspannung auf Nennspannung.</translation>
-  </message>
-  <message>
-   <source>{ohm} {w} in each leg of {id} brings its heaters to their rated volts at nominal mains.</source>
-   <translation>{ohm} {w} in jede Zuleitung von {id} bringt die Heizfäden bei Netznennspannung auf Nennspannung.</translation>
-  </message>
-  <message>
-   <source>{ohm} {w} in the leg at {leg} brings {heaters} to rated volts at nominal mains.</source>
-   <translation>{ohm} {w} in die Zuleitung an {leg} bringt {heaters} bei Netznennspannung auf Nennspannung.</translation>
-  </message>
-  <message>
-   <source>Size the dropper so that rated current flows at nominal mains.</source>
-   <translation>Den Vorwiderstand so bemessen, dass bei Netznennspannung der Nennstrom fließt.</translation>
-  </message>
-  <message>
-   <source>The heaters of the string want more volts than the mains give, or less than a dropper can take: change what stands in the string.</source>
-   <translation>Die Heizfäden des Serienkreises wollen mehr Volt, als das Netz gibt, oder weniger, als ein Vorwiderstand aufnimmt: den Serienkreis ändern.</translation>
-  </message>
-  <message>
-   <source>{ohm} {w} more in series brings rated current at nominal mains.</source>
-   <translation>{ohm} {w} mehr in Serie bringt bei Netznennspannung den Nennstrom.</translation>
-  </message>
-  <message>
-   <source>{ohm} less in series with the string brings rated current at nominal mains.</source>
-   <translation>{ohm} weniger in Serie bringt bei Netznennspannung den Nennstrom.</translation>
   </message>
   <message>
    <source>A supply with more volts is needed.</source>
@@ -3262,6 +3470,14 @@ MIT-Lizenz.</translation>
    <translation>Stift {a} und {b} trennen (verbunden durch {straps}), Stift {a} gegen Stift {b} speisen, Stift {tap} offen lassen.</translation>
   </message>
   <message>
+   <source>Strap {a} to {b}, feed pin {tap}</source>
+   <translation>{a} mit {b} überbrücken, Stift {tap} speisen</translation>
+  </message>
+  <message>
+   <source>Feed pins {a} and {b}, open pin {tap}</source>
+   <translation>Stift {a} und {b} speisen, Stift {tap} offen</translation>
+  </message>
+  <message>
    <source>the heater pins of the type</source>
    <translation>die Heizstifte des Typs</translation>
   </message>
@@ -3286,62 +3502,6 @@ MIT-Lizenz.</translation>
    <translation>{straps} herausnehmen und den Heizfaden zwischen {pins} speisen.</translation>
   </message>
   <message>
-   <source>{id}: {pins} on the chassis</source>
-   <translation>{id}: {pins} am Chassis</translation>
-  </message>
-  <message>
-   <source>On {id} ({type}) {pins} is no heater pin but wired to the chassis, as a screen may be.</source>
-   <translation>Bei {id} ({type}) ist {pins} kein Heizstift, aber mit dem Chassis verbunden, wie ein Schirm es sein darf.</translation>
-  </message>
-  <message>
-   <source>On {id} ({type}) {pins} are no heater pins but wired to the chassis, as a screen may be.</source>
-   <translation>Bei {id} ({type}) sind {pins} keine Heizstifte, aber mit dem Chassis verbunden, wie ein Schirm es sein darf.</translation>
-  </message>
-  <message>
-   <source>If the heater was meant, it is on {heater}.</source>
-   <translation>Falls der Heizfaden gemeint war: Er liegt an {heater}.</translation>
-  </message>
-  <message>
-   <source>{id}: wire on {pins}</source>
-   <translation>{id}: Draht an {pins}</translation>
-  </message>
-  <message>
-   <source>The wires of {id} ({type}) end on {wrong}, the mirror image of its heater {pins}: pins are counted clockwise seen from below.</source>
-   <translation>Die Drähte von {id} ({type}) enden an {wrong}, dem Spiegelbild der Heizung an {pins}: Gezählt wird im Uhrzeigersinn, von unten gesehen.</translation>
-  </message>
-  <message>
-   <source>Move them: {moves}.</source>
-   <translation>Umlegen: {moves}.</translation>
-  </message>
-  <message>
-   <source>pin {a} to pin {b}</source>
-   <translation>Stift {a} zu Stift {b}</translation>
-  </message>
-  <message>
-   <source>A wire ends on {wrong} of {id} ({type}), but its base {base} has no such pin.</source>
-   <translation>Ein Draht endet an {wrong} von {id} ({type}), aber der Sockel {base} hat keinen solchen Stift.</translation>
-  </message>
-  <message>
-   <source>Its heater is on {pins}.</source>
-   <translation>Der Heizfaden liegt an {pins}.</translation>
-  </message>
-  <message>
-   <source>A wire ends on pin 9 of {id} ({type}), which is no heater tap there: the heater is on {pins}.</source>
-   <translation>Ein Draht endet an Stift 9 von {id} ({type}), wo keine Heizanzapfung liegt: Der Heizfaden liegt an {pins}.</translation>
-  </message>
-  <message>
-   <source>Take the wire off pin 9; only tubes with a tapped heater, such as the 12AX7, are fed there.</source>
-   <translation>Den Draht von Stift 9 nehmen; dort werden nur Röhren mit angezapftem Heizfaden gespeist, etwa die 12AX7.</translation>
-  </message>
-  <message>
-   <source>A heater wire ends on {wrong} of {id} ({type}), whose heater is on {pins}.</source>
-   <translation>Ein Heizdraht endet an {wrong} von {id} ({type}); der Heizfaden liegt an {pins}.</translation>
-  </message>
-  <message>
-   <source>Move it to {pins}, or take it off.</source>
-   <translation>An {pins} legen oder abnehmen.</translation>
-  </message>
-  <message>
    <source>{id} is asked for {a} at {condition}, {times} times the {limit} it may give.</source>
    <translation>{id} soll {a} bei {condition} liefern, das {times}-Fache der {limit}, die sie geben darf.</translation>
   </message>
@@ -3364,6 +3524,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>Fit a supply of {rating}, or feed some of the heaters from a second one.</source>
    <translation>Eine Quelle mit {rating} einsetzen oder einige Heizfäden aus einer zweiten speisen.</translation>
+  </message>
+  <message>
+   <source>Take a {a} supply</source>
+   <translation>Quelle mit {a} nehmen</translation>
+  </message>
+  <message>
+   <source>Take a {a} winding</source>
+   <translation>Wicklung mit {a} nehmen</translation>
   </message>
   <message>
    <source>{id} is asked for {a} at {condition}, more than its limit of {limit}: {outcome}.</source>
@@ -3406,6 +3574,10 @@ MIT-Lizenz.</translation>
    <translation>das Überlastverhalten der Quelle</translation>
   </message>
   <message>
+   <source>Let it hold at its limit</source>
+   <translation>An der Grenze bleiben lassen</translation>
+  </message>
+  <message>
    <source>{id} has little in hand</source>
    <translation>{id} hat wenig Reserve</translation>
   </message>
@@ -3436,6 +3608,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>the minimum load of the supply</source>
    <translation>die Mindestlast der Quelle</translation>
+  </message>
+  <message>
+   <source>Fit {ohm} {w} across {id}</source>
+   <translation>{ohm} {w} parallel zu {id}</translation>
   </message>
   <message>
    <source>{id} is lightly loaded</source>
@@ -3566,6 +3742,10 @@ MIT-Lizenz.</translation>
    <translation>Ist {near} gemeint? Sonst den Typ in das Blatt aufnehmen.</translation>
   </message>
   <message>
+   <source>Make it {type}</source>
+   <translation>Zu {type} machen</translation>
+  </message>
+  <message>
    <source>Choose a type that the catalogue has, or add the type to the sheet.</source>
    <translation>Einen Typ aus dem Katalog wählen oder den Typ in das Blatt aufnehmen.</translation>
   </message>
@@ -3586,6 +3766,10 @@ MIT-Lizenz.</translation>
    <translation>eigene Nennwerte gelten nur für Heizfäden mit einem Abschnitt</translation>
   </message>
   <message>
+   <source>Take the rating off</source>
+   <translation>Nennwert weglassen</translation>
+  </message>
+  <message>
    <source>rule of thumb: Handbook of Electronic Tables and Formulas, chassis wiring</source>
    <translation>Faustregel: Handbook of Electronic Tables and Formulas, Chassisverdrahtung</translation>
   </message>
@@ -3600,6 +3784,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>{size} carries it.</source>
    <translation>{size} trägt ihn.</translation>
+  </message>
+  <message>
+   <source>Make {id} {size}</source>
+   <translation>{id} in {size}</translation>
   </message>
   <message>
    <source>Run two wires side by side, or shorten the way.</source>
@@ -3628,6 +3816,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>Fit {fit}: twice the {w} that it turns into heat.</source>
    <translation>{fit} einsetzen: das Doppelte der {w}, die zu Wärme werden.</translation>
+  </message>
+  <message>
+   <source>Fit {fit}</source>
+   <translation>{fit} einsetzen</translation>
   </message>
   <message>
    <source>{id} is rated too low</source>
