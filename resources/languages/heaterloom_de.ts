@@ -28,6 +28,64 @@
   </message>
  </context>
  <context>
+  <name>ChainBuilder</name>
+  <message>
+   <source>Chain</source>
+   <translation>Kette</translation>
+  </message>
+ </context>
+ <context>
+  <name>ChainPane</name>
+  <message>
+   <source>Supply</source>
+   <translation>Quelle</translation>
+  </message>
+  <message>
+   <source>Chassis</source>
+   <translation>Chassis</translation>
+  </message>
+  <message>
+   <source>Wire</source>
+   <translation>Draht</translation>
+  </message>
+  <message>
+   <source>Lay wired ones anew</source>
+   <translation>Verdrahtete neu legen</translation>
+  </message>
+  <message>
+   <source>Shunts for unequal ones</source>
+   <translation>Parallelwiderstände für ungleiche</translation>
+  </message>
+  <message>
+   <source>Order</source>
+   <translation>Reihenfolge</translation>
+  </message>
+  <message>
+   <source>Order of the chain</source>
+   <translation>Reihenfolge der Kette</translation>
+  </message>
+  <message>
+   <source>Drag, or Alt with the arrows, to change the order</source>
+   <translation>Ziehen, oder Alt mit Pfeilen, ändert die Reihenfolge</translation>
+  </message>
+  <message>
+   <source>Build</source>
+   <translation>Bauen</translation>
+  </message>
+  <message>
+   <source>Close</source>
+   <translation>Schließen</translation>
+  </message>
+  <message>
+   <source>Spare length</source>
+   <translation>Längenzugabe</translation>
+  </message>
+  <message>
+   <source>{socket} – not wired</source>
+   <translation>{socket} – nicht verdrahtet</translation>
+  </message>
+ </context>
+ <context>
   <name>ConditionsStrip</name>
   <message>
    <source>cold</source>
@@ -166,6 +224,10 @@
    <translation>Die eigenen Röhrentypen werden erst benutzt, wenn dies behoben ist:</translation>
   </message>
   <message>
+   <source>The new size is used when Heaterloom is started again.</source>
+   <translation>Die neue Größe gilt, wenn Heaterloom neu gestartet wird.</translation>
+  </message>
+  <message>
    <source>Save a copy…</source>
    <translation>Kopie speichern…</translation>
   </message>
@@ -210,6 +272,10 @@
  </context>
  <context>
   <name>Menus</name>
+  <message>
+   <source>&amp;Wires</source>
+   <translation>&amp;Drähte</translation>
+  </message>
   <message>
    <source>&amp;File</source>
    <translation>&amp;Datei</translation>
@@ -305,6 +371,10 @@
   <message>
    <source>&amp;Theme</source>
    <translation>&amp;Farben</translation>
+  </message>
+  <message>
+   <source>Si&amp;ze of everything</source>
+   <translation>&amp;Größe von allem</translation>
   </message>
   <message>
    <source>&amp;Language</source>
@@ -797,6 +867,14 @@ MIT-Lizenz.</translation>
    <translation>Originalgröße</translation>
   </message>
   <message>
+   <source>The selected sockets, or all that are not wired, in parallel or in series.</source>
+   <translation>Die gewählten Fassungen, oder alle nicht verdrahteten, parallel oder in Serie.</translation>
+  </message>
+  <message>
+   <source>&amp;Wire a chain…</source>
+   <translation>&amp;Kette verdrahten…</translation>
+  </message>
+  <message>
    <source>Arrows, or a pin's name, choose one; Enter begins a wire there.</source>
    <translation>Pfeile oder der Name eines Stifts wählen einen; Enter beginnt dort einen Draht.</translation>
   </message>
@@ -847,6 +925,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>Forgets the corners that were set for the selected wires.</source>
    <translation>Vergisst die Ecken, die für die gewählten Drähte gesetzt sind.</translation>
+  </message>
+  <message>
+   <source>Draw wires in &amp;pairs</source>
+   <translation>Drähte &amp;paarweise ziehen</translation>
+  </message>
+  <message>
+   <source>A wire brings the one from the other end of the heater along, twisted with it.</source>
+   <translation>Ein Draht bringt den vom anderen Ende des Heizfadens mit, damit verdrillt.</translation>
   </message>
   <message>
    <source>T&amp;wist</source>
@@ -960,6 +1046,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>A wire needs two different terminals.</source>
    <translation>Ein Draht braucht zwei verschiedene Anschlüsse.</translation>
+  </message>
+  <message>
+   <source>Wires are drawn in pairs.</source>
+   <translation>Drähte werden paarweise gezogen.</translation>
+  </message>
+  <message>
+   <source>Wires are drawn singly.</source>
+   <translation>Drähte werden einzeln gezogen.</translation>
   </message>
   <message>
    <source>Lead {id} another way</source>
@@ -1104,6 +1198,89 @@ MIT-Lizenz.</translation>
   <message>
    <source>and {count} more</source>
    <translation>und {count} weitere</translation>
+  </message>
+ </context>
+ <context>
+  <name>chain</name>
+  <message>
+   <source>Pairs in series on {volts}</source>
+   <translation>Paare in Serie an {volts}</translation>
+  </message>
+  <message>
+   <source>Series string</source>
+   <translation>Serienkreis</translation>
+  </message>
+  <message>
+   <source>Parallel chain at {volts}</source>
+   <translation>Parallele Kette an {volts}</translation>
+  </message>
+  <message>
+   <source>Wire a string of {count}</source>
+   <translation>Serienkreis aus {count} verdrahten</translation>
+  </message>
+  <message>
+   <source>Wire {count} in pairs</source>
+   <translation>{count} paarweise verdrahten</translation>
+  </message>
+  <message>
+   <source>Wire a chain of {count}</source>
+   <translation>Kette aus {count} verdrahten</translation>
+  </message>
+  <message>
+   <source>a new winding</source>
+   <translation>eine neue Wicklung</translation>
+  </message>
+  <message>
+   <source>a new DC supply</source>
+   <translation>ein neues Netzteil</translation>
+  </message>
+  <message>
+   <source>one side</source>
+   <translation>eine Seite</translation>
+  </message>
+  <message>
+   <source>{side} to the chassis</source>
+   <translation>{side} ans Chassis</translation>
+  </message>
+  <message>
+   <source>centre tap to the chassis</source>
+   <translation>Mittelanzapfung ans Chassis</translation>
+  </message>
+  <message>
+   <source>two equal resistors to the chassis</source>
+   <translation>zwei gleiche Widerstände zum Chassis</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nichts</translation>
+  </message>
+  <message>
+   <source>by the current, mm²</source>
+   <translation>nach dem Strom, mm²</translation>
+  </message>
+  <message>
+   <source>by the current, AWG</source>
+   <translation>nach dem Strom, AWG</translation>
+  </message>
+  <message>
+   <source>the heaviest first</source>
+   <translation>die stärksten zuerst</translation>
+  </message>
+  <message>
+   <source>the nearest first</source>
+   <translation>die nächsten zuerst</translation>
+  </message>
+  <message>
+   <source>by their numbers</source>
+   <translation>nach ihren Nummern</translation>
+  </message>
+  <message>
+   <source>low cathodes last</source>
+   <translation>niedrige Kathoden zuletzt</translation>
+  </message>
+  <message>
+   <source>my own order</source>
+   <translation>eigene Reihenfolge</translation>
   </message>
  </context>
  <context>
@@ -1488,6 +1665,54 @@ MIT-Lizenz.</translation>
    <translation>legt ein Bauteil aus der Hand</translation>
   </message>
   <message>
+   <source>Ctrl and drag from pin to pin</source>
+   <translation>Mit Ctrl von Stift zu Stift ziehen</translation>
+  </message>
+  <message>
+   <source>a twisted pair: the wire from the other end of the heater comes along</source>
+   <translation>ein verdrilltes Paar: Der Draht vom anderen Ende des Heizfadens kommt mit</translation>
+  </message>
+  <message>
+   <source>Drag from a pin onto a wire</source>
+   <translation>Von einem Stift auf einen Draht ziehen</translation>
+  </message>
+  <message>
+   <source>a joint where they meet</source>
+   <translation>ein Lötstützpunkt, wo sie sich treffen</translation>
+  </message>
+  <message>
+   <source>Drag a handle of the selected wire</source>
+   <translation>Griff des gewählten Drahts ziehen</translation>
+  </message>
+  <message>
+   <source>leads it another way; with Alt off the grid</source>
+   <translation>führt ihn anders; mit Alt frei vom Raster</translation>
+  </message>
+  <message>
+   <source>Double click a handle</source>
+   <translation>Griff doppelt anklicken</translation>
+  </message>
+  <message>
+   <source>lets the route find its way again</source>
+   <translation>lässt den Weg wieder von selbst finden</translation>
+  </message>
+  <message>
+   <source>Ctrl and double click a wire</source>
+   <translation>Draht mit Ctrl doppelt anklicken</translation>
+  </message>
+  <message>
+   <source>splits it with a joint</source>
+   <translation>teilt ihn mit einem Lötstützpunkt</translation>
+  </message>
+  <message>
+   <source>Click a wire of a twisted pair</source>
+   <translation>Draht eines verdrillten Paars anklicken</translation>
+  </message>
+  <message>
+   <source>selects both; with Alt only this one</source>
+   <translation>wählt beide; mit Alt nur diesen</translation>
+  </message>
+  <message>
    <source>Tab, Shift+Tab</source>
    <translation>Tab, Shift+Tab</translation>
   </message>
@@ -1538,6 +1763,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>go to the part where it ends; its likeliest pin is proposed</source>
    <translation>gehen zum Bauteil, wo er endet; der wahrscheinlichste Stift wird vorgeschlagen</translation>
+  </message>
+  <message>
+   <source>Ctrl+Enter at the other pin</source>
+   <translation>Ctrl+Enter am anderen Stift</translation>
+  </message>
+  <message>
+   <source>lays a twisted pair</source>
+   <translation>legt ein verdrilltes Paar</translation>
   </message>
   <message>
    <source>/ while a wire is laid</source>
@@ -1632,6 +1865,10 @@ MIT-Lizenz.</translation>
    <translation>Zeiger auf der Zeichnung</translation>
   </message>
   <message>
+   <source>Pointer on wires</source>
+   <translation>Zeiger auf Drähten</translation>
+  </message>
+  <message>
    <source>Walking the drawing by keys</source>
    <translation>Mit Tasten durch die Zeichnung</translation>
   </message>
@@ -1680,6 +1917,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>what was written does not read back the same</source>
    <translation>was geschrieben wurde, liest sich nicht gleich zurück</translation>
+  </message>
+  <message>
+   <source>A length from 0 to {most} is expected.</source>
+   <translation>Erwartet wird eine Länge von 0 bis {most}.</translation>
   </message>
   <message>
    <source>a wire size is expected here, such as 20 AWG or 0.5 mm²</source>
@@ -1878,20 +2119,20 @@ MIT-Lizenz.</translation>
    <translation>Ohne die entfernten Drähte ändert sich die Spannung von {ids} um {off}.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} gets about {off} of its rated volts; {band} is allowed.</source>
-   <translation>Bei {condition} liegt die Spannung von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
+   <source>At {condition} {ids} is about {off} off its rated current; {band} is allowed.</source>
+   <translation>Bei {condition} liegt {ids} etwa {off} neben dem Nennstrom; erlaubt sind {band}.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} get about {off} of their rated volts; {band} is allowed.</source>
-   <translation>Bei {condition} liegen die Spannungen von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
+   <source>At {condition} {ids} are about {off} off their rated current; {band} is allowed.</source>
+   <translation>Bei {condition} liegen {ids} etwa {off} neben dem Nennstrom; erlaubt sind {band}.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} carries about {off} of its rated current; {band} is allowed.</source>
-   <translation>Bei {condition} liegt der Strom von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
+   <source>At {condition} {ids} is about {off} off its rated volts; {band} is allowed.</source>
+   <translation>Bei {condition} liegt {ids} etwa {off} neben der Nennspannung; erlaubt sind {band}.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} carry about {off} of their rated current; {band} is allowed.</source>
-   <translation>Bei {condition} liegen die Ströme von {ids} etwa {off} neben dem Nennwert; erlaubt sind {band}.</translation>
+   <source>At {condition} {ids} are about {off} off their rated volts; {band} is allowed.</source>
+   <translation>Bei {condition} liegen {ids} etwa {off} neben der Nennspannung; erlaubt sind {band}.</translation>
   </message>
   <message>
    <source>{id} may give {rated}; with this chain it is asked for {asked}.</source>
@@ -1908,6 +2149,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>{id} ({type}) is made for {rated}, not for {line}.</source>
    <translation>{id} ({type}) ist für {rated} gemacht, nicht für {line}.</translation>
+  </message>
+  <message>
+   <source>{items} or {last}</source>
+   <translation>{items} oder {last}</translation>
   </message>
   <message>
    <source>{id} ({type}) is made for {rated}: neither {line} nor half of it.</source>
@@ -1946,20 +2191,28 @@ MIT-Lizenz.</translation>
    <translation>Ein verdrilltes Paar von Fassung zu Fassung, jeder Heizfaden an {v}.</translation>
   </message>
   <message>
+   <source>Two heaters of half the volts in series, pair beside pair on {v}.</source>
+   <translation>Zwei Heizfäden mit halber Spannung in Serie, Paar neben Paar an {v}.</translation>
+  </message>
+  <message>
    <source>Needs two heaters of half of {v}.</source>
    <translation>Braucht zwei Heizfäden mit der Hälfte von {v}.</translation>
   </message>
   <message>
-   <source>Two heaters of half the volts in series, pair beside pair on {v}.</source>
-   <translation>Zwei Heizfäden mit halber Spannung in Serie, Paar neben Paar an {v}.</translation>
+   <source>One current through all: {v} at {a}.</source>
+   <translation>Ein Strom durch alle: {v} bei {a}.</translation>
   </message>
   <message>
    <source>Needs two heaters or more.</source>
    <translation>Braucht zwei Heizfäden oder mehr.</translation>
   </message>
   <message>
-   <source>One current through all: {v} at {a}.</source>
-   <translation>Ein Strom durch alle: {v} bei {a}.</translation>
+   <source>Only with a resistor across the heater that wants less current.</source>
+   <translation>Nur mit einem Widerstand parallel zum Heizfaden, der weniger Strom will.</translation>
+  </message>
+  <message>
+   <source>The id {id} is already in use.</source>
+   <translation>Die Kennung {id} ist schon vergeben.</translation>
   </message>
   <message>
    <source>{id} is the mains: only a string can be fed from them.</source>
@@ -2268,10 +2521,6 @@ MIT-Lizenz.</translation>
   <message>
    <source>{what} are expected here, such as {example}</source>
    <translation>erwartet werden {what}, etwa {example}</translation>
-  </message>
-  <message>
-   <source>The id {id} is already in use.</source>
-   <translation>Die Kennung {id} ist schon vergeben.</translation>
   </message>
   <message>
    <source>A wire needs two different terminals.</source>

@@ -28,6 +28,64 @@
   </message>
  </context>
  <context>
+  <name>ChainBuilder</name>
+  <message>
+   <source>Chain</source>
+   <translation>Chaîne</translation>
+  </message>
+ </context>
+ <context>
+  <name>ChainPane</name>
+  <message>
+   <source>Supply</source>
+   <translation>Alimentation</translation>
+  </message>
+  <message>
+   <source>Chassis</source>
+   <translation>Châssis</translation>
+  </message>
+  <message>
+   <source>Wire</source>
+   <translation>Fil</translation>
+  </message>
+  <message>
+   <source>Lay wired ones anew</source>
+   <translation>Refaire ceux qui sont câblés</translation>
+  </message>
+  <message>
+   <source>Shunts for unequal ones</source>
+   <translation>Shunts pour les inégaux</translation>
+  </message>
+  <message>
+   <source>Order</source>
+   <translation>Ordre</translation>
+  </message>
+  <message>
+   <source>Order of the chain</source>
+   <translation>Ordre de la chaîne</translation>
+  </message>
+  <message>
+   <source>Drag, or Alt with the arrows, to change the order</source>
+   <translation>Tirer, ou Alt avec les flèches, pour changer l'ordre</translation>
+  </message>
+  <message>
+   <source>Build</source>
+   <translation>Construire</translation>
+  </message>
+  <message>
+   <source>Close</source>
+   <translation>Fermer</translation>
+  </message>
+  <message>
+   <source>Spare length</source>
+   <translation>Longueur en plus</translation>
+  </message>
+  <message>
+   <source>{socket} – not wired</source>
+   <translation>{socket} – non câblé</translation>
+  </message>
+ </context>
+ <context>
   <name>ConditionsStrip</name>
   <message>
    <source>cold</source>
@@ -166,6 +224,10 @@
    <translation>Vos types de tubes ne servent pas tant que ceci n'est pas corrigé :</translation>
   </message>
   <message>
+   <source>The new size is used when Heaterloom is started again.</source>
+   <translation>La nouvelle taille vaudra au prochain démarrage de Heaterloom.</translation>
+  </message>
+  <message>
    <source>Save a copy…</source>
    <translation>Enregistrer une copie…</translation>
   </message>
@@ -210,6 +272,10 @@
  </context>
  <context>
   <name>Menus</name>
+  <message>
+   <source>&amp;Wires</source>
+   <translation>F&amp;ils</translation>
+  </message>
   <message>
    <source>&amp;File</source>
    <translation>&amp;Fichier</translation>
@@ -305,6 +371,10 @@
   <message>
    <source>&amp;Theme</source>
    <translation>&amp;Thème</translation>
+  </message>
+  <message>
+   <source>Si&amp;ze of everything</source>
+   <translation>&amp;Taille de tout</translation>
   </message>
   <message>
    <source>&amp;Language</source>
@@ -797,6 +867,14 @@ Licence MIT.</translation>
    <translation>Taille réelle</translation>
   </message>
   <message>
+   <source>The selected sockets, or all that are not wired, in parallel or in series.</source>
+   <translation>Les supports choisis, ou tous ceux qui ne sont pas câblés, en parallèle ou en série.</translation>
+  </message>
+  <message>
+   <source>&amp;Wire a chain…</source>
+   <translation>&amp;Câbler une chaîne…</translation>
+  </message>
+  <message>
    <source>Arrows, or a pin's name, choose one; Enter begins a wire there.</source>
    <translation>Les flèches, ou le nom d'une broche, en choisissent une ; Entrée y commence un fil.</translation>
   </message>
@@ -847,6 +925,14 @@ Licence MIT.</translation>
   <message>
    <source>Forgets the corners that were set for the selected wires.</source>
    <translation>Oublie les coudes placés pour les fils choisis.</translation>
+  </message>
+  <message>
+   <source>Draw wires in &amp;pairs</source>
+   <translation>Tirer les fils par &amp;paires</translation>
+  </message>
+  <message>
+   <source>A wire brings the one from the other end of the heater along, twisted with it.</source>
+   <translation>Un fil amène avec lui celui de l'autre bout du filament, torsadé.</translation>
   </message>
   <message>
    <source>T&amp;wist</source>
@@ -960,6 +1046,14 @@ Licence MIT.</translation>
   <message>
    <source>A wire needs two different terminals.</source>
    <translation>Un fil demande deux bornes différentes.</translation>
+  </message>
+  <message>
+   <source>Wires are drawn in pairs.</source>
+   <translation>Les fils se tirent par paires.</translation>
+  </message>
+  <message>
+   <source>Wires are drawn singly.</source>
+   <translation>Les fils se tirent un à un.</translation>
   </message>
   <message>
    <source>Lead {id} another way</source>
@@ -1104,6 +1198,89 @@ Licence MIT.</translation>
   <message>
    <source>and {count} more</source>
    <translation>et {count} de plus</translation>
+  </message>
+ </context>
+ <context>
+  <name>chain</name>
+  <message>
+   <source>Pairs in series on {volts}</source>
+   <translation>Paires en série sous {volts}</translation>
+  </message>
+  <message>
+   <source>Series string</source>
+   <translation>Chaîne série</translation>
+  </message>
+  <message>
+   <source>Parallel chain at {volts}</source>
+   <translation>Chaîne parallèle sous {volts}</translation>
+  </message>
+  <message>
+   <source>Wire a string of {count}</source>
+   <translation>Câbler une chaîne série de {count}</translation>
+  </message>
+  <message>
+   <source>Wire {count} in pairs</source>
+   <translation>Câbler {count} par paires</translation>
+  </message>
+  <message>
+   <source>Wire a chain of {count}</source>
+   <translation>Câbler une chaîne de {count}</translation>
+  </message>
+  <message>
+   <source>a new winding</source>
+   <translation>un nouvel enroulement</translation>
+  </message>
+  <message>
+   <source>a new DC supply</source>
+   <translation>une nouvelle alimentation continue</translation>
+  </message>
+  <message>
+   <source>one side</source>
+   <translation>un côté</translation>
+  </message>
+  <message>
+   <source>{side} to the chassis</source>
+   <translation>{side} au châssis</translation>
+  </message>
+  <message>
+   <source>centre tap to the chassis</source>
+   <translation>point milieu au châssis</translation>
+  </message>
+  <message>
+   <source>two equal resistors to the chassis</source>
+   <translation>deux résistances égales au châssis</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>rien</translation>
+  </message>
+  <message>
+   <source>by the current, mm²</source>
+   <translation>selon le courant, mm²</translation>
+  </message>
+  <message>
+   <source>by the current, AWG</source>
+   <translation>selon le courant, AWG</translation>
+  </message>
+  <message>
+   <source>the heaviest first</source>
+   <translation>les plus forts d'abord</translation>
+  </message>
+  <message>
+   <source>the nearest first</source>
+   <translation>les plus proches d'abord</translation>
+  </message>
+  <message>
+   <source>by their numbers</source>
+   <translation>par numéros</translation>
+  </message>
+  <message>
+   <source>low cathodes last</source>
+   <translation>cathodes basses en dernier</translation>
+  </message>
+  <message>
+   <source>my own order</source>
+   <translation>mon ordre</translation>
   </message>
  </context>
  <context>
@@ -1488,6 +1665,54 @@ Licence MIT.</translation>
    <translation>abandonne le composant en main</translation>
   </message>
   <message>
+   <source>Ctrl and drag from pin to pin</source>
+   <translation>Avec Ctrl tirer de broche en broche</translation>
+  </message>
+  <message>
+   <source>a twisted pair: the wire from the other end of the heater comes along</source>
+   <translation>une paire torsadée : le fil de l'autre bout du filament vient avec</translation>
+  </message>
+  <message>
+   <source>Drag from a pin onto a wire</source>
+   <translation>Tirer d'une broche sur un fil</translation>
+  </message>
+  <message>
+   <source>a joint where they meet</source>
+   <translation>une cosse là où ils se rencontrent</translation>
+  </message>
+  <message>
+   <source>Drag a handle of the selected wire</source>
+   <translation>Tirer une poignée du fil choisi</translation>
+  </message>
+  <message>
+   <source>leads it another way; with Alt off the grid</source>
+   <translation>le mène autrement ; avec Alt hors grille</translation>
+  </message>
+  <message>
+   <source>Double click a handle</source>
+   <translation>Double-cliquer une poignée</translation>
+  </message>
+  <message>
+   <source>lets the route find its way again</source>
+   <translation>laisse le trajet se trouver de nouveau</translation>
+  </message>
+  <message>
+   <source>Ctrl and double click a wire</source>
+   <translation>Avec Ctrl double-cliquer un fil</translation>
+  </message>
+  <message>
+   <source>splits it with a joint</source>
+   <translation>le coupe par une cosse</translation>
+  </message>
+  <message>
+   <source>Click a wire of a twisted pair</source>
+   <translation>Cliquer un fil d'une paire torsadée</translation>
+  </message>
+  <message>
+   <source>selects both; with Alt only this one</source>
+   <translation>choisit les deux ; avec Alt seulement celui-ci</translation>
+  </message>
+  <message>
    <source>Tab, Shift+Tab</source>
    <translation>Tab, Maj+Tab</translation>
   </message>
@@ -1538,6 +1763,14 @@ Licence MIT.</translation>
   <message>
    <source>go to the part where it ends; its likeliest pin is proposed</source>
    <translation>mènent au composant où il arrive ; sa broche la plus probable est proposée</translation>
+  </message>
+  <message>
+   <source>Ctrl+Enter at the other pin</source>
+   <translation>Ctrl+Entrée à l'autre broche</translation>
+  </message>
+  <message>
+   <source>lays a twisted pair</source>
+   <translation>pose une paire torsadée</translation>
   </message>
   <message>
    <source>/ while a wire is laid</source>
@@ -1632,6 +1865,10 @@ Licence MIT.</translation>
    <translation>Pointeur sur le dessin</translation>
   </message>
   <message>
+   <source>Pointer on wires</source>
+   <translation>Pointeur sur les fils</translation>
+  </message>
+  <message>
    <source>Walking the drawing by keys</source>
    <translation>Parcourir le dessin au clavier</translation>
   </message>
@@ -1680,6 +1917,10 @@ Licence MIT.</translation>
   <message>
    <source>what was written does not read back the same</source>
    <translation>ce qui a été écrit ne se relit pas à l'identique</translation>
+  </message>
+  <message>
+   <source>A length from 0 to {most} is expected.</source>
+   <translation>Une longueur de 0 à {most} est attendue.</translation>
   </message>
   <message>
    <source>a wire size is expected here, such as 20 AWG or 0.5 mm²</source>
@@ -1878,20 +2119,20 @@ Licence MIT.</translation>
    <translation>Sans les fils ôtés, la tension de {ids} change de {off}.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} gets about {off} of its rated volts; {band} is allowed.</source>
-   <translation>Sous {condition}, {ids} reçoit environ {off} par rapport à sa tension nominale ; {band} est permis.</translation>
+   <source>At {condition} {ids} is about {off} off its rated current; {band} is allowed.</source>
+   <translation>Sous {condition}, {ids} est à environ {off} de son courant nominal ; {band} est permis.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} get about {off} of their rated volts; {band} is allowed.</source>
-   <translation>Sous {condition}, {ids} reçoivent environ {off} par rapport à leur tension nominale ; {band} est permis.</translation>
+   <source>At {condition} {ids} are about {off} off their rated current; {band} is allowed.</source>
+   <translation>Sous {condition}, {ids} sont à environ {off} de leur courant nominal ; {band} est permis.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} carries about {off} of its rated current; {band} is allowed.</source>
-   <translation>Sous {condition}, {ids} conduit environ {off} par rapport à son courant nominal ; {band} est permis.</translation>
+   <source>At {condition} {ids} is about {off} off its rated volts; {band} is allowed.</source>
+   <translation>Sous {condition}, {ids} est à environ {off} de sa tension nominale ; {band} est permis.</translation>
   </message>
   <message>
-   <source>At {condition} {ids} carry about {off} of their rated current; {band} is allowed.</source>
-   <translation>Sous {condition}, {ids} conduisent environ {off} par rapport à leur courant nominal ; {band} est permis.</translation>
+   <source>At {condition} {ids} are about {off} off their rated volts; {band} is allowed.</source>
+   <translation>Sous {condition}, {ids} sont à environ {off} de leur tension nominale ; {band} est permis.</translation>
   </message>
   <message>
    <source>{id} may give {rated}; with this chain it is asked for {asked}.</source>
@@ -1908,6 +2149,10 @@ Licence MIT.</translation>
   <message>
    <source>{id} ({type}) is made for {rated}, not for {line}.</source>
    <translation>{id} ({type}) est fait pour {rated}, pas pour {line}.</translation>
+  </message>
+  <message>
+   <source>{items} or {last}</source>
+   <translation>{items} ou {last}</translation>
   </message>
   <message>
    <source>{id} ({type}) is made for {rated}: neither {line} nor half of it.</source>
@@ -1946,20 +2191,28 @@ Licence MIT.</translation>
    <translation>Une paire torsadée de support en support, chaque filament à {v}.</translation>
   </message>
   <message>
+   <source>Two heaters of half the volts in series, pair beside pair on {v}.</source>
+   <translation>Deux filaments de la moitié des volts en série, paire près de paire sous {v}.</translation>
+  </message>
+  <message>
    <source>Needs two heaters of half of {v}.</source>
    <translation>Demande deux filaments de la moitié de {v}.</translation>
   </message>
   <message>
-   <source>Two heaters of half the volts in series, pair beside pair on {v}.</source>
-   <translation>Deux filaments de la moitié des volts en série, paire près de paire sous {v}.</translation>
+   <source>One current through all: {v} at {a}.</source>
+   <translation>Un seul courant dans tous : {v} à {a}.</translation>
   </message>
   <message>
    <source>Needs two heaters or more.</source>
    <translation>Demande deux filaments ou plus.</translation>
   </message>
   <message>
-   <source>One current through all: {v} at {a}.</source>
-   <translation>Un seul courant dans tous : {v} à {a}.</translation>
+   <source>Only with a resistor across the heater that wants less current.</source>
+   <translation>Seulement avec une résistance aux bornes du filament qui veut moins de courant.</translation>
+  </message>
+  <message>
+   <source>The id {id} is already in use.</source>
+   <translation>Le repère {id} est déjà pris.</translation>
   </message>
   <message>
    <source>{id} is the mains: only a string can be fed from them.</source>
@@ -2268,10 +2521,6 @@ Licence MIT.</translation>
   <message>
    <source>{what} are expected here, such as {example}</source>
    <translation>attendu : des {what}, par exemple {example}</translation>
-  </message>
-  <message>
-   <source>The id {id} is already in use.</source>
-   <translation>Le repère {id} est déjà pris.</translation>
   </message>
   <message>
    <source>A wire needs two different terminals.</source>
