@@ -181,6 +181,17 @@ def _tables() -> tuple[Gesture, ...]:
     )
 
 
+def _chain() -> tuple[Gesture, ...]:
+    return (
+        (translate("gestures", "Enter"), translate("gestures", "builds the chain as it is shown")),
+        (
+            translate("gestures", "Alt+Up, Alt+Down, or a drag in the order"),
+            translate("gestures", "moves a socket along the chain"),
+        ),
+        (translate("gestures", "Escape"), translate("gestures", "gives it up; nothing has happened")),
+    )
+
+
 def sections() -> tuple[tuple[str, tuple[Gesture, ...]], ...]:
     """Every gesture, as what is done and what comes of it, under the heading of the place where it works."""
     return (
@@ -190,4 +201,5 @@ def sections() -> tuple[tuple[str, tuple[Gesture, ...]], ...]:
         (translate("gestures", "In the pins of a part"), _pins()),
         (translate("gestures", "Typing into the add field"), _typing()),
         (translate("gestures", "In the tables"), _tables()),
+        (translate("gestures", "While a chain is chosen"), _chain()),
     )

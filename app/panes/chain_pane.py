@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from app.canvas.scene import SheetScene
 from app.guard import guarded
-from app.panes.about import plain_label
+from app.panes.about import plain_label, plain_tip
 from app.panes.chain_choices import (
     Choices,
     Settled,
@@ -43,6 +43,7 @@ from app.panes.chain_words import (
     reference_word,
     size_choices,
     supply_choices,
+    tr,
     undo_word,
 )
 from app.panes.controls import scroll_bar_style
@@ -56,7 +57,7 @@ from core.chains import ChainPlan, edit_of, plan
 from core.errors import HeaterloomError, QuantityError
 from core.rules.words import amps, share, volts
 from core.sentences import sentence
-from core.units import Dimension, format_number, format_quantity, parse
+from core.units import Dimension, format_quantity, parse
 
 LONGEST_ALLOWANCE_M = 5.0
 
@@ -93,8 +94,14 @@ class ChainPane(QWidget):
         self.wire_size = ChoiceRow(self.tr("Wire"), theme, self)
         self.allowance = FieldRow(self._allowance_field(), theme, self)
         self.allowance.label.setFixedWidth(LABEL_WIDTH)
-        self.replace = QCheckBox(self.tr("Lay wired ones anew"), self)
-        self.shunts = QCheckBox(self.tr("Shunts for unequal ones"), self)
+        self.replace = QCheckBox(self.tr("Replace wiring"), self)
+        self.shunts = QCheckBox(self.tr("Shunts where unequal"), self)
+        self.replace.setToolTip(
+            plain_tip(self.tr("Sockets that are wired already lose their heater wires first"))
+        )
+        self.shunts.setToolTip(
+            plain_tip(self.tr("Resistors across heaters that want less than their string carries"))
+        )
         self.order = ChoiceRow(self.tr("Order"), theme, self)
         self.list = OrderList(theme, self)
         self.list.setAccessibleName(self.tr("Order of the chain"))
@@ -319,7 +326,11 @@ class ChainPane(QWidget):
         )
         self.supply.show_words([each.word for each in supplies], current)
         words = [reference_word(each, settled.feed) for each in settled.references]
-        self.reference.show_words(words, settled.references.index(options.reference))
+        current = settled.references.index(options.reference)
+        if self.plan.is_tied:
+            words, current = [self.tr("tied already")], 0
+        self.reference.show_words(words, current)
+        self.reference.combo.setEnabled(not self.plan.is_tied)
         self.replace.setChecked(options.replace)
         self.shunts.setChecked(options.shunts)
         self.shunts.setEnabled(options.arrangement != "parallel" and not settled.offer.needs_shunts)
@@ -347,8 +358,8 @@ def summary_of(made: ChainPlan, proposed: Proposed | None) -> str:
     load = made.load_pct if point is None else point.load_pct
     if load is not None:
         words.append(f"{made.supply} {share(load)}")
-    words.append(f"{format_number(made.length_m, 2)}\u2009m")
-    return "  ".join(words)
+    length = format_quantity(made.length_m, Dimension.METRES)
+    return " · ".join((*words, tr("{length} of wire").format(length=length)))
 
 
 def lines_of(made: ChainPlan) -> list[Line]:

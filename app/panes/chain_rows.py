@@ -28,10 +28,13 @@ from app.speech import spoken
 from app.theme import Theme
 from core.chains import ChainOffer
 from core.results import Severity
+from core.units import THIN_SPACE
 
 LABEL_WIDTH = 78
 _INDENT = 21
 _MOST_TOLD = 96
+_NO_BREAK = "\u202f"
+_MOST_OFFERS = 6  # four that are usual and two lines of other volts
 
 
 class OfferList(QWidget):
@@ -49,11 +52,11 @@ class OfferList(QWidget):
         self._layout.setContentsMargins(0, 0, 0, 0)
         self._layout.setSpacing(0)
         self._group.idClicked.connect(self.chosen)
+        for _ in range(_MOST_OFFERS):  # all at once, so that the keyboard walks them in order
+            self._add()
 
     def show_offers(self, offers: tuple[ChainOffer, ...], current: int) -> None:
         """Show these, one of them chosen, without announcing it."""
-        while len(self.buttons) < len(offers):
-            self._add()
         self._group.setExclusive(False)
         for number, (button, reason) in enumerate(zip(self.buttons, self.reasons, strict=True)):
             button.setVisible(number < len(offers))
@@ -138,7 +141,7 @@ class MarkedLines(QWidget):
         self._theme = theme
         self.lines: tuple[Line, ...] = ()
         self._grid = QGridLayout(self)
-        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setContentsMargins(0, 0, 12, 0)  # the scroll bar lies over it
         self._grid.setHorizontalSpacing(6)
         self._grid.setVerticalSpacing(2)
         self._grid.setColumnStretch(1, 1)
@@ -156,7 +159,8 @@ class MarkedLines(QWidget):
                 widget.hide()
                 widget.deleteLater()
         for row, (severity, text) in enumerate(given):
-            label = plain_label(text, "", self)
+            # a figure and its unit stay on one line
+            label = plain_label(text.replace(THIN_SPACE, _NO_BREAK), "", self)
             label.setFont(self._theme.font(11))
             self._grid.addWidget(SeverityMark(severity, self._theme, self), row, 0, Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(label, row, 1)

@@ -135,7 +135,8 @@ class ChainPlan(msgspec.Struct, frozen=True, kw_only=True):
     """What would be laid: ids in the order of the chain, parts and wires to add, wires to take away.
 
     ``problem`` says why nothing can be built; then there is nothing to add. ``volts`` and ``amps`` are those of the
-    chain at its rating, ``total_a`` with what its supply feeds already; ``supply`` names the supply.
+    chain at its rating, ``total_a`` with what its supply feeds already; ``supply`` names the supply;
+    ``is_tied`` says that it is tied to the chassis already.
     """
 
     order: tuple[str, ...] = ()
@@ -151,6 +152,7 @@ class ChainPlan(msgspec.Struct, frozen=True, kw_only=True):
     total_a: float = 0.0
     supply: str = ""
     supply_a: float | None = None
+    is_tied: bool = False
 
     @property
     def load_pct(self) -> float | None:

@@ -112,6 +112,7 @@ class _Builder:
             total_a=chain_a + standing.amps,
             supply=feed.part.id,
             supply_a=feed.rated_a,
+            is_tied=standing.is_tied,
         )
 
     @property

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from core.chains.draft import Draft
-from core.chains.model import Feed, Reference
+from core.chains.model import Feed, Point, Reference
 from core.preferred import nearest, next_wattage
 from core.rules.mends import REFERENCE_OHM, reference_pair_w
 from core.sheet import Chassis, Resistor
 
 _NEAR = 260.0
+_BESIDE, _BELOW_PAIR = (80.0, 100.0), (0.0, 260.0)
 _MOST_W = 0.5
 _LEAST_W = 0.5  # half-watt resistors: common practice at 6.3 V, where each turns a tenth of a watt into heat
 
@@ -28,7 +29,7 @@ def tie(draft: Draft, feed: Feed, reference: Reference) -> float | None:
     """Tie a line to a chassis symbol near its supply; answers the ohms that lie across the feed for it, if any."""
     if reference == "none":
         return None
-    chassis = f"{_chassis_near(draft, feed)}.e"
+    chassis = f"{_chassis_near(draft, feed, _BELOW_PAIR if reference == 'pair' else _BESIDE)}.e"
     if reference == "pair":
         return 2 * _pair(draft, feed, chassis)
     end = feed.tap if reference == "tap" and feed.tap is not None else feed.second
@@ -49,17 +50,17 @@ def _pair(draft: Draft, feed: Feed, chassis: str) -> float:
     rated_w = max(next_wattage(2 * heat) or 2 * heat, _LEAST_W)
     x, y = draft.part_at(feed.first)
     amps = feed.emf_v / ohm / 2
-    for end, dy in ((feed.first, -100.0), (feed.second, 100.0)):
+    for end, dx in ((feed.first, 80.0), (feed.second, -80.0)):
         part_id = draft.part_id("resistor")
-        at = draft.free_place(x + 20, y + dy, (0.0, 20.0 if dy > 0 else -20.0))
-        draft.parts.append(Resistor(id=part_id, ohm=ohm, rated_w=rated_w, at=at))
-        draft.wire(end, f"{part_id}.2", amps, feed.rated_v)
-        draft.wire(f"{part_id}.1", chassis, amps, feed.rated_v)
+        at = draft.free_place(x + dx, y + 160, (0.0, 20.0))
+        draft.parts.append(Resistor(id=part_id, ohm=ohm, rated_w=rated_w, at=at, turn=90))
+        draft.wire(end, f"{part_id}.1", amps, feed.rated_v)
+        draft.wire(f"{part_id}.2", chassis, amps, feed.rated_v)
     return ohm
 
 
-def _chassis_near(draft: Draft, feed: Feed) -> str:
-    """A chassis symbol near the supply, a new one where there is none."""
+def _chassis_near(draft: Draft, feed: Feed, beside: Point) -> str:
+    """A chassis symbol near the supply; where there is none a new one, so far ``beside`` it."""
     x, y = draft.part_at(feed.first)
     parts = (*draft.sheet.parts, *draft.parts)
     near = [
@@ -68,5 +69,5 @@ def _chassis_near(draft: Draft, feed: Feed) -> str:
     if near and min(near)[0] <= _NEAR:
         return min(near)[1]
     part_id = draft.part_id("chassis")
-    draft.parts.append(Chassis(id=part_id, at=draft.free_place(x + 80, y + 100, (0.0, 20.0))))
+    draft.parts.append(Chassis(id=part_id, at=draft.free_place(x + beside[0], y + beside[1], (0.0, 20.0))))
     return part_id

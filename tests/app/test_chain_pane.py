@@ -181,6 +181,50 @@ def test_supplies_of_the_sheet_are_offered_and_the_fitting_one_is_taken(open_win
     assert window.document.sheet.part_by_id["U2"].set_v == 12.6
 
 
+def test_tab_walks_everything_in_the_order_in_which_it_stands(window) -> None:
+    pane = open_chain(window, "V1", "V3", "V4")
+    walked = []
+    for _ in range(10):
+        walked.append(QApplication.focusWidget())
+        key(K.Key_Tab)
+    assert walked == [
+        pane.offers.buttons[0],
+        pane.supply.combo,
+        pane.reference.combo,
+        pane.wire_size.combo,
+        pane.allowance.editor,
+        pane.replace,
+        pane.order.combo,
+        pane.list,
+        pane.build_button,
+        pane.close_button,
+    ]
+    pane.close_button.setFocus()
+    key(K.Key_Space)
+    assert not pane.isVisible()
+
+
+def test_what_is_tied_already_has_no_tie_to_choose(window) -> None:
+    open_chain(window, "V3")
+    key(K.Key_Return)
+    pane = open_chain(window, "V4")
+    assert pane.supply.combo.currentText().startswith("T1.a-b")
+    assert pane.reference.combo.currentText() == "tied already"
+    assert not pane.reference.combo.isEnabled()
+    choose(pane.supply, "a new winding")
+    assert pane.reference.combo.isEnabled()
+    assert pane.reference.combo.currentText() == "centre tap to the chassis"
+
+
+def test_the_summary_tells_the_load_as_it_is_solved(window) -> None:
+    pane = open_chain(window, "V3", "V4")
+    supply = window.scene.proposal.current.assessment.points["nominal"].supplies["T1"]
+    assert (
+        pane.summary.text()
+        == f"6.30\u2009V · 3.00\u2009A · T1 {supply.load_pct:.1f}\u2009% · 1.38\u2009m of wire"
+    )
+
+
 def test_the_tie_to_the_chassis_is_chosen(window) -> None:
     pane = open_chain(window, "V3")
     choose(pane.reference, "two equal resistors")
