@@ -172,7 +172,7 @@ class MainWindow(QMainWindow):
         self.settings.theme = name
         self.theme = wanted_theme(name)
         self._dress()
-        for part in (self.strip, self.view, self._side):
+        for part in (self.strip, self.view, self._side, self.menus.key_page):
             if part is not None:
                 part.set_theme(self.theme)
 

@@ -32,6 +32,15 @@ KEYS = (
     K.Key_0,
     K.Key_F,
     K.Key_Space,
+    K.Key_P,
+    K.Key_P,
+    K.Key_W,
+    K.Key_4,
+    K.Key_5,
+    K.Key_B,
+    K.Key_T,
+    K.Key_J,
+    K.Key_Slash,
 )
 BUTTONS = (
     Qt.MouseButton.LeftButton,

@@ -116,6 +116,17 @@ def test_f1_opens_the_page_and_escape_closes_it(open_window, qtbot) -> None:
     assert not page.isVisible()
 
 
+def test_the_page_follows_the_theme_of_the_window(open_window) -> None:
+    window = open_window()
+    window.menus.help.actions()[0].trigger()
+    page = window.menus.key_page
+    assert page is not None
+    for name, theme in (("dark", DARK), ("light", LIGHT)):
+        window.set_theme_name(name)
+        assert theme.ink in page.browser.toHtml()
+    page.close()
+
+
 @pytest.mark.parametrize("theme", [LIGHT, DARK], ids=lambda theme: theme.name)
 def test_the_page_escapes_what_it_shows(theme) -> None:
     text = page_html((Section("<b>", (Line(("<",), "a & b", ">"),)),), theme)

@@ -16,7 +16,8 @@ EVENTS = 4000
 K = Qt.Key
 KEYS = (
     K.Key_Delete, K.Key_R, K.Key_Left, K.Key_Right, K.Key_Up, K.Key_Down, K.Key_Escape, K.Key_Tab, K.Key_Backtab,
-    K.Key_Return, K.Key_F, K.Key_Home, K.Key_End, K.Key_PageUp, K.Key_F2, K.Key_Slash, K.Key_Space,
+    K.Key_Return, K.Key_F, K.Key_Home, K.Key_End, K.Key_PageUp, K.Key_F2, K.Key_Slash, K.Key_Space, K.Key_P,
+    K.Key_W, K.Key_5, K.Key_Insert, K.Key_F6,
 )  # fmt: skip
 TEXTS = ("EL84", "6,3 V", "4k7", "0.5", "xyz", "150 mA", "-3", "V1", "1e9", "100")
 HELD = (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.AltModifier)
