@@ -16,6 +16,14 @@ RatingClass = Literal["voltage", "current", "both"]
 Heating = Literal["indirect", "direct"]
 
 
+_NO_SHEET = sentence("general knowledge, no sheet at hand")
+
+
+def source_words(source: str) -> Text:
+    """A source as it is cited; where there is none, that in words that can be translated."""
+    return _NO_SHEET if source == _NO_SHEET.template else source
+
+
 class Provenance(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """Where one value comes from, and how sure it is. ``field`` is as in the CSV, e.g. ``4-9 volts``."""
 
@@ -86,9 +94,10 @@ class TubeType(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
         """The source of the value of ``field``, and that it is unverified if so; empty where there is none."""
         for entry in self.provenance:
             if entry.field == field:
-                if entry.status == "memory":
-                    return sentence("{source} (unverified)", source=entry.source)
-                return entry.source
+                source = source_words(entry.source)
+                return (
+                    sentence("{source} (unverified)", source=source) if entry.status == "memory" else source
+                )
         return ""
 
 

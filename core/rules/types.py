@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from core.catalogue.types import Status, TubeType
+from core.catalogue.types import Status, TubeType, source_words
 from core.elements.passive import thermistor_law
 from core.results import Finding, Sentence, sentence
 from core.rules.basis import Case, Mend
@@ -71,11 +71,11 @@ def _unverified(name: str, ids: tuple[str, ...], status: Status, word: str, sour
             else "The heater amps of {type} are {status} ({source}); this concerns {ids}.",
             type=name,
             status=_STATUS_WORDS[status],
-            source=source or sentence("no source is given"),
+            source=source_words(source) or sentence("no source is given"),
             ids=listed(ids),
         ),
         mend=sentence("Compare with the maker's data sheet before you build."),
-        source=source or _STATUS_NAMES[status],
+        source=source_words(source) or _STATUS_NAMES[status],
     )
 
 

@@ -285,6 +285,10 @@
    <translation>&amp;Bearbeiten</translation>
   </message>
   <message>
+   <source>&amp;Arrange</source>
+   <translation>&amp;Anordnen</translation>
+  </message>
+  <message>
    <source>&amp;View</source>
    <translation>&amp;Ansicht</translation>
   </message>
@@ -339,6 +343,10 @@
   <message>
    <source>Re&amp;name the sheet</source>
    <translation>Blatt &amp;umbenennen</translation>
+  </message>
+  <message>
+   <source>&amp;Line up</source>
+   <translation>&amp;Ausrichten</translation>
   </message>
   <message>
    <source>To the &amp;drawing</source>
@@ -867,12 +875,176 @@ MIT-Lizenz.</translation>
    <translation>Originalgröße</translation>
   </message>
   <message>
+   <source>Turn right &amp;as one</source>
+   <translation>Gemeinsam nach rechts &amp;drehen</translation>
+  </message>
+  <message>
+   <source>All selected parts about their common middle.</source>
+   <translation>Alle gewählten Bauteile um ihre gemeinsame Mitte.</translation>
+  </message>
+  <message>
+   <source>Turn left as &amp;one</source>
+   <translation>&amp;Gemeinsam nach links drehen</translation>
+  </message>
+  <message>
+   <source>&amp;Mirror left to right</source>
+   <translation>&amp;Seitlich spiegeln</translation>
+  </message>
+  <message>
+   <source>A socket is only moved: its pins cannot change sides.</source>
+   <translation>Eine Fassung wird nur verschoben: Ihre Stifte können die Seite nicht wechseln.</translation>
+  </message>
+  <message>
+   <source>Mirror &amp;upside down</source>
+   <translation>&amp;Kopfüber spiegeln</translation>
+  </message>
+  <message>
+   <source>&amp;Left edges</source>
+   <translation>&amp;Linke Kanten</translation>
+  </message>
+  <message>
+   <source>&amp;Centres</source>
+   <translation>&amp;Mitten nebeneinander</translation>
+  </message>
+  <message>
+   <source>&amp;Right edges</source>
+   <translation>&amp;Rechte Kanten</translation>
+  </message>
+  <message>
+   <source>&amp;Top edges</source>
+   <translation>&amp;Obere Kanten</translation>
+  </message>
+  <message>
+   <source>&amp;Middles</source>
+   <translation>Mitten über&amp;einander</translation>
+  </message>
+  <message>
+   <source>&amp;Bottom edges</source>
+   <translation>&amp;Untere Kanten</translation>
+  </message>
+  <message>
+   <source>Even gaps &amp;across</source>
+   <translation>Gleiche Abstände &amp;quer</translation>
+  </message>
+  <message>
+   <source>Even gaps &amp;down</source>
+   <translation>Gleiche Abstände &amp;längs</translation>
+  </message>
+  <message>
+   <source>Put on the &amp;grid</source>
+   <translation>Auf das Raster &amp;setzen</translation>
+  </message>
+  <message>
+   <source>&amp;Number the tubes</source>
+   <translation>Röhren &amp;nummerieren</translation>
+  </message>
+  <message>
+   <source>V1, V2… from the supply along the heater wiring.</source>
+   <translation>V1, V2… von der Quelle an der Heizverdrahtung entlang.</translation>
+  </message>
+  <message>
+   <source>Number the &amp;selected tubes</source>
+   <translation>&amp;Gewählte Röhren nummerieren</translation>
+  </message>
+  <message>
+   <source>Along the heater wiring; all other ids stay.</source>
+   <translation>An der Heizverdrahtung entlang; alle anderen Kennungen bleiben.</translation>
+  </message>
+  <message>
+   <source>S&amp;wap the tubes of two sockets</source>
+   <translation>Röhren zweier Fassungen &amp;tauschen</translation>
+  </message>
+  <message>
+   <source>The wires stay; where pins differ you are told.</source>
+   <translation>Die Drähte bleiben; wo Stifte abweichen, wird es gesagt.</translation>
+  </message>
+  <message>
+   <source>Swap the &amp;places of two parts</source>
+   <translation>Plätze zweier Bauteile t&amp;auschen</translation>
+  </message>
+  <message>
+   <source>The wires follow their parts.</source>
+   <translation>Die Drähte folgen ihren Bauteilen.</translation>
+  </message>
+  <message>
+   <source>Show the &amp;grid</source>
+   <translation>&amp;Raster zeigen</translation>
+  </message>
+  <message>
+   <source>&amp;Keep to the grid</source>
+   <translation>Am Raster &amp;halten</translation>
+  </message>
+  <message>
+   <source>Alt, held while dragging, does the opposite.</source>
+   <translation>Alt, beim Ziehen gehalten, tut das Gegenteil.</translation>
+  </message>
+  <message>
    <source>The selected sockets, or all that are not wired, in parallel or in series.</source>
    <translation>Die gewählten Fassungen, oder alle nicht verdrahteten, parallel oder in Serie.</translation>
   </message>
   <message>
    <source>&amp;Wire a chain…</source>
    <translation>&amp;Kette verdrahten…</translation>
+  </message>
+  <message>
+   <source>Cu&amp;t</source>
+   <translation>&amp;Ausschneiden</translation>
+  </message>
+  <message>
+   <source>&amp;Copy</source>
+   <translation>&amp;Kopieren</translation>
+  </message>
+  <message>
+   <source>The parts and the wires between them, as the text of a sheet file.</source>
+   <translation>Die Bauteile und die Drähte dazwischen, als Text einer Blattdatei.</translation>
+  </message>
+  <message>
+   <source>&amp;Paste</source>
+   <translation>&amp;Einfügen</translation>
+  </message>
+  <message>
+   <source>At the pointer; otherwise beside where it was copied.</source>
+   <translation>Beim Zeiger; sonst neben dem Kopierten.</translation>
+  </message>
+  <message>
+   <source>D&amp;uplicate</source>
+   <translation>&amp;Verdoppeln</translation>
+  </message>
+  <message>
+   <source>Select what is co&amp;nnected</source>
+   <translation>Ver&amp;bundenes auswählen</translation>
+  </message>
+  <message>
+   <source>Everything that wires join to what is selected.</source>
+   <translation>Alles, was Drähte mit der Auswahl verbinden.</translation>
+  </message>
+  <message>
+   <source>Select the same strin&amp;g</source>
+   <translation>Selben Serien&amp;kreis auswählen</translation>
+  </message>
+  <message>
+   <source>All heaters that carry the same current.</source>
+   <translation>Alle Heizfäden, die denselben Strom führen.</translation>
+  </message>
+  <message>
+   <source>&amp;Find…</source>
+   <translation>&amp;Suchen…</translation>
+  </message>
+  <message>
+   <source>By id, type, rating, or words of a note.</source>
+   <translation>Nach Kennung, Typ, Werten oder Wörtern einer Notiz.</translation>
+  </message>
+  <message>
+   <source>Menu of what is selected</source>
+   <translation>Menü der Auswahl</translation>
+  </message>
+  <message>
+   <source>&amp;Replace the type…</source>
+   <translation>T&amp;yp ersetzen…</translation>
+  </message>
+  <message>
+   <source>Another tube type, with what it means for the wires.</source>
+   <translation>Ein anderer Röhrentyp, mit dem, was das für die Drähte heißt.</translation>
   </message>
   <message>
    <source>Arrows, or a pin's name, choose one; Enter begins a wire there.</source>
@@ -992,6 +1164,66 @@ MIT-Lizenz.</translation>
  <context>
   <name>canvas</name>
   <message>
+   <source>Mirror {what}</source>
+   <translation>{what} spiegeln</translation>
+  </message>
+  <message>
+   <source>Turn {what} as one</source>
+   <translation>{what} gemeinsam drehen</translation>
+  </message>
+  <message>
+   <source>Align {what}</source>
+   <translation>{what} ausrichten</translation>
+  </message>
+  <message>
+   <source>Distribute {what}</source>
+   <translation>{what} verteilen</translation>
+  </message>
+  <message>
+   <source>Put {what} on the grid</source>
+   <translation>{what} auf das Raster setzen</translation>
+  </message>
+  <message>
+   <source>Number the selected tubes</source>
+   <translation>Gewählte Röhren nummerieren</translation>
+  </message>
+  <message>
+   <source>Number the tubes</source>
+   <translation>Röhren nummerieren</translation>
+  </message>
+  <message>
+   <source>Swap the tubes of {what}</source>
+   <translation>Röhren von {what} tauschen</translation>
+  </message>
+  <message>
+   <source>Swap the places of {what}</source>
+   <translation>Plätze von {what} tauschen</translation>
+  </message>
+  <message>
+   <source>Line &amp;up</source>
+   <translation>A&amp;usrichten</translation>
+  </message>
+  <message>
+   <source>Find</source>
+   <translation>Suchen</translation>
+  </message>
+  <message>
+   <source>id, type, rating, note</source>
+   <translation>Kennung, Typ, Werte, Notiz</translation>
+  </message>
+  <message>
+   <source>Find on the drawing</source>
+   <translation>In der Zeichnung suchen</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nichts</translation>
+  </message>
+  <message>
+   <source>{number} of {count}</source>
+   <translation>{number} von {count}</translation>
+  </message>
+  <message>
    <source>pulled</source>
    <translation>gezogen</translation>
   </message>
@@ -1002,6 +1234,66 @@ MIT-Lizenz.</translation>
   <message>
    <source>not solved</source>
    <translation>nicht berechnet</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <source>Ctrl+Enter keeps it, Escape keeps what was there.</source>
+   <translation>Ctrl+Enter behält es, Escape behält, was da war.</translation>
+  </message>
+  <message>
+   <source>Delete {what}</source>
+   <translation>{what} löschen</translation>
+  </message>
+  <message>
+   <source>Write {what}</source>
+   <translation>{what} schreiben</translation>
+  </message>
+  <message>
+   <source>Wires are copied together with the parts at both ends: choose the parts as well.</source>
+   <translation>Drähte werden mit den Bauteilen an beiden Enden kopiert: auch die Bauteile wählen.</translation>
+  </message>
+  <message>
+   <source>Cut {what}</source>
+   <translation>{what} ausschneiden</translation>
+  </message>
+  <message>
+   <source>Paste {what}</source>
+   <translation>{what} einsetzen</translation>
+  </message>
+  <message>
+   <source>Duplicate {what}</source>
+   <translation>{what} verdoppeln</translation>
+  </message>
+  <message>
+   <source>New type</source>
+   <translation>Neuer Typ</translation>
+  </message>
+  <message>
+   <source>Replace {what} by</source>
+   <translation>{what} ersetzen durch</translation>
+  </message>
+  <message>
+   <source>Type a tube type; Enter puts it into the socket.</source>
+   <translation>Einen Röhrentyp eintippen; Enter setzt ihn in die Fassung.</translation>
+  </message>
+  <message>
+   <source>No tube type is called that.</source>
+   <translation>So heißt kein Röhrentyp.</translation>
+  </message>
+  <message>
+   <source>Replace {what} by {type}</source>
+   <translation>{what} durch {type} ersetzen</translation>
+  </message>
+  <message>
+   <source>and {count} more</source>
+   <translation>und {count} weitere</translation>
+  </message>
+  <message>
+   <source>Resize {what}</source>
+   <translation>Größe von {what} ändern</translation>
   </message>
   <message>
    <source>empty note</source>
@@ -1152,10 +1444,6 @@ MIT-Lizenz.</translation>
    <translation>{what} drehen</translation>
   </message>
   <message>
-   <source>Delete {what}</source>
-   <translation>{what} löschen</translation>
-  </message>
-  <message>
    <source>Add {what}</source>
    <translation>{what} einfügen</translation>
   </message>
@@ -1194,10 +1482,6 @@ MIT-Lizenz.</translation>
   <message>
    <source>strap</source>
    <translation>Brücke</translation>
-  </message>
-  <message>
-   <source>and {count} more</source>
-   <translation>und {count} weitere</translation>
   </message>
  </context>
  <context>
@@ -1316,6 +1600,37 @@ MIT-Lizenz.</translation>
   <message>
    <source>time-lag</source>
    <translation>träge</translation>
+  </message>
+ </context>
+ <context>
+  <name>clipboard</name>
+  <message>
+   <source>This is too much to be copied at once.</source>
+   <translation>Das ist zu viel, um es auf einmal zu kopieren.</translation>
+  </message>
+  <message>
+   <source>There are no parts on the clipboard.</source>
+   <translation>In der Zwischenablage sind keine Bauteile.</translation>
+  </message>
+  <message>
+   <source>There is nothing on the clipboard that could be pasted.</source>
+   <translation>In der Zwischenablage ist nichts, was sich einfügen ließe.</translation>
+  </message>
+  <message>
+   <source>What is on the clipboard is too large for a sheet.</source>
+   <translation>Was in der Zwischenablage ist, ist zu groß für ein Blatt.</translation>
+  </message>
+  <message>
+   <source>The text on the clipboard is no part of a sheet. Copy parts of a drawing.</source>
+   <translation>Der Text in der Zwischenablage ist kein Teil eines Blatts. Bauteile einer Zeichnung kopieren.</translation>
+  </message>
+  <message>
+   <source>clipboard</source>
+   <translation>Zwischenablage</translation>
+  </message>
+  <message>
+   <source>The text on the clipboard cannot be pasted: {why}</source>
+   <translation>Der Text in der Zwischenablage lässt sich nicht einfügen: {why}</translation>
   </message>
  </context>
  <context>
@@ -1482,6 +1797,14 @@ MIT-Lizenz.</translation>
  <context>
   <name>findings</name>
   <message>
+   <source>{mend} (helps)</source>
+   <translation>{mend} (hilft)</translation>
+  </message>
+  <message>
+   <source>Mend: {mend}</source>
+   <translation>Abhilfe: {mend}</translation>
+  </message>
+  <message>
    <source>Fault</source>
    <translation>Fehler</translation>
   </message>
@@ -1492,6 +1815,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>Note</source>
    <translation>Hinweis</translation>
+  </message>
+  <message>
+   <source>{card} To choose from: {mends}.</source>
+   <translation>{card} Zur Wahl: {mends}.</translation>
   </message>
   <message>
    <source>nominal</source>
@@ -1625,6 +1952,30 @@ MIT-Lizenz.</translation>
    <translation>seine Eigenschaften</translation>
   </message>
   <message>
+   <source>Double click a note</source>
+   <translation>Notiz doppelt anklicken</translation>
+  </message>
+  <message>
+   <source>writes it; Ctrl+Enter keeps it, Escape keeps what was there</source>
+   <translation>schreibt sie; Ctrl+Enter behält es, Escape behält, was da war</translation>
+  </message>
+  <message>
+   <source>Drag the title of a frame</source>
+   <translation>Titel eines Rahmens ziehen</translation>
+  </message>
+  <message>
+   <source>moves it with what stands in it; with Alt alone</source>
+   <translation>verschiebt ihn mit dem, was darin steht; mit Alt allein</translation>
+  </message>
+  <message>
+   <source>Drag an edge or a corner of a frame</source>
+   <translation>Kante oder Ecke eines Rahmens ziehen</translation>
+  </message>
+  <message>
+   <source>makes it larger or smaller</source>
+   <translation>macht ihn größer oder kleiner</translation>
+  </message>
+  <message>
    <source>Click a part in the parts list, then the sheet</source>
    <translation>Bauteil in der Teileliste, dann das Blatt anklicken</translation>
   </message>
@@ -1661,8 +2012,8 @@ MIT-Lizenz.</translation>
    <translation>Rechte Taste</translation>
   </message>
   <message>
-   <source>gives up a part in hand</source>
-   <translation>legt ein Bauteil aus der Hand</translation>
+   <source>the menu of what is there; gives up a part in hand</source>
+   <translation>das Menü von dem, was dort ist; legt ein Bauteil aus der Hand</translation>
   </message>
   <message>
    <source>Ctrl and drag from pin to pin</source>
@@ -2103,6 +2454,10 @@ MIT-Lizenz.</translation>
    <translation>{items} · {last}</translation>
   </message>
   <message>
+   <source>general knowledge, no sheet at hand</source>
+   <translation>Allgemeinwissen, kein Datenblatt zur Hand</translation>
+  </message>
+  <message>
    <source>{source} (unverified)</source>
    <translation>{source} (ungeprüft)</translation>
   </message>
@@ -2531,14 +2886,6 @@ MIT-Lizenz.</translation>
    <translation>Den Anschluss {terminal} gibt es auf diesem Blatt nicht.</translation>
   </message>
   <message>
-   <source>{what} would lie beyond the sheet: places go to ±{most}.</source>
-   <translation>{what} läge außerhalb des Blatts: Es reicht bis ±{most}.</translation>
-  </message>
-  <message>
-   <source>A corner of {id}</source>
-   <translation>Eine Ecke von {id}</translation>
-  </message>
-  <message>
    <source>There is no part {id}.</source>
    <translation>Ein Bauteil {id} gibt es nicht.</translation>
   </message>
@@ -2559,12 +2906,28 @@ MIT-Lizenz.</translation>
    <translation>{id} ist keine Röhre.</translation>
   </message>
   <message>
+   <source>What is pasted</source>
+   <translation>Das Eingefügte</translation>
+  </message>
+  <message>
+   <source>{id} cannot be used as an id here.</source>
+   <translation>{id} taugt hier nicht als Kennung.</translation>
+  </message>
+  <message>
    <source>A pair is twisted of two wires.</source>
    <translation>Ein Paar wird aus zwei Drähten verdrillt.</translation>
   </message>
   <message>
    <source>{first} and {second} do not run between the same two parts.</source>
    <translation>{first} und {second} laufen nicht zwischen denselben zwei Bauteilen.</translation>
+  </message>
+  <message>
+   <source>{what} would lie beyond the sheet: places go to ±{most}.</source>
+   <translation>{what} läge außerhalb des Blatts: Es reicht bis ±{most}.</translation>
+  </message>
+  <message>
+   <source>A corner of {id}</source>
+   <translation>Eine Ecke von {id}</translation>
   </message>
   <message>
    <source>{id} is not a joint.</source>
@@ -2581,6 +2944,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>{first} and {second} differ in gauge; make them alike first.</source>
    <translation>{first} und {second} sind verschieden dick; zuerst angleichen.</translation>
+  </message>
+  <message>
+   <source>{id} is no part of the wiring.</source>
+   <translation>{id} gehört nicht zur Verdrahtung.</translation>
   </message>
   <message>
    <source>the steady state of a rectifier with reservoir is not computed yet</source>

@@ -285,6 +285,10 @@
    <translation>É&amp;dition</translation>
   </message>
   <message>
+   <source>&amp;Arrange</source>
+   <translation>A&amp;rranger</translation>
+  </message>
+  <message>
    <source>&amp;View</source>
    <translation>&amp;Affichage</translation>
   </message>
@@ -339,6 +343,10 @@
   <message>
    <source>Re&amp;name the sheet</source>
    <translation>Reno&amp;mmer la feuille</translation>
+  </message>
+  <message>
+   <source>&amp;Line up</source>
+   <translation>A&amp;ligner</translation>
   </message>
   <message>
    <source>To the &amp;drawing</source>
@@ -867,12 +875,176 @@ Licence MIT.</translation>
    <translation>Taille réelle</translation>
   </message>
   <message>
+   <source>Turn right &amp;as one</source>
+   <translation>Tourner &amp;ensemble à droite</translation>
+  </message>
+  <message>
+   <source>All selected parts about their common middle.</source>
+   <translation>Tous les composants choisis autour de leur milieu commun.</translation>
+  </message>
+  <message>
+   <source>Turn left as &amp;one</source>
+   <translation>Tourner ense&amp;mble à gauche</translation>
+  </message>
+  <message>
+   <source>&amp;Mirror left to right</source>
+   <translation>&amp;Miroir de gauche à droite</translation>
+  </message>
+  <message>
+   <source>A socket is only moved: its pins cannot change sides.</source>
+   <translation>Un support est seulement déplacé : ses broches ne peuvent changer de côté.</translation>
+  </message>
+  <message>
+   <source>Mirror &amp;upside down</source>
+   <translation>Miroir de &amp;haut en bas</translation>
+  </message>
+  <message>
+   <source>&amp;Left edges</source>
+   <translation>Bords &amp;gauches</translation>
+  </message>
+  <message>
+   <source>&amp;Centres</source>
+   <translation>&amp;Centres</translation>
+  </message>
+  <message>
+   <source>&amp;Right edges</source>
+   <translation>Bords &amp;droits</translation>
+  </message>
+  <message>
+   <source>&amp;Top edges</source>
+   <translation>Bords du &amp;haut</translation>
+  </message>
+  <message>
+   <source>&amp;Middles</source>
+   <translation>&amp;Milieux</translation>
+  </message>
+  <message>
+   <source>&amp;Bottom edges</source>
+   <translation>Bords du &amp;bas</translation>
+  </message>
+  <message>
+   <source>Even gaps &amp;across</source>
+   <translation>Écarts égaux en &amp;largeur</translation>
+  </message>
+  <message>
+   <source>Even gaps &amp;down</source>
+   <translation>Écarts égaux en h&amp;auteur</translation>
+  </message>
+  <message>
+   <source>Put on the &amp;grid</source>
+   <translation>Poser sur la &amp;grille</translation>
+  </message>
+  <message>
+   <source>&amp;Number the tubes</source>
+   <translation>&amp;Numéroter les tubes</translation>
+  </message>
+  <message>
+   <source>V1, V2… from the supply along the heater wiring.</source>
+   <translation>V1, V2… depuis l'alimentation le long du câblage de chauffage.</translation>
+  </message>
+  <message>
+   <source>Number the &amp;selected tubes</source>
+   <translation>Numéroter les tubes &amp;choisis</translation>
+  </message>
+  <message>
+   <source>Along the heater wiring; all other ids stay.</source>
+   <translation>Le long du câblage de chauffage ; tous les autres repères restent.</translation>
+  </message>
+  <message>
+   <source>S&amp;wap the tubes of two sockets</source>
+   <translation>É&amp;changer les tubes de deux supports</translation>
+  </message>
+  <message>
+   <source>The wires stay; where pins differ you are told.</source>
+   <translation>Les fils restent ; là où les broches diffèrent, c'est dit.</translation>
+  </message>
+  <message>
+   <source>Swap the &amp;places of two parts</source>
+   <translation>Échanger les &amp;places de deux composants</translation>
+  </message>
+  <message>
+   <source>The wires follow their parts.</source>
+   <translation>Les fils suivent leurs composants.</translation>
+  </message>
+  <message>
+   <source>Show the &amp;grid</source>
+   <translation>Montrer la &amp;grille</translation>
+  </message>
+  <message>
+   <source>&amp;Keep to the grid</source>
+   <translation>&amp;Coller à la grille</translation>
+  </message>
+  <message>
+   <source>Alt, held while dragging, does the opposite.</source>
+   <translation>Alt, tenu en tirant, fait le contraire.</translation>
+  </message>
+  <message>
    <source>The selected sockets, or all that are not wired, in parallel or in series.</source>
    <translation>Les supports choisis, ou tous ceux qui ne sont pas câblés, en parallèle ou en série.</translation>
   </message>
   <message>
    <source>&amp;Wire a chain…</source>
    <translation>&amp;Câbler une chaîne…</translation>
+  </message>
+  <message>
+   <source>Cu&amp;t</source>
+   <translation>Co&amp;uper</translation>
+  </message>
+  <message>
+   <source>&amp;Copy</source>
+   <translation>&amp;Copier</translation>
+  </message>
+  <message>
+   <source>The parts and the wires between them, as the text of a sheet file.</source>
+   <translation>Les composants et les fils entre eux, comme texte d'un fichier de feuille.</translation>
+  </message>
+  <message>
+   <source>&amp;Paste</source>
+   <translation>C&amp;oller</translation>
+  </message>
+  <message>
+   <source>At the pointer; otherwise beside where it was copied.</source>
+   <translation>Au pointeur ; sinon à côté de ce qui a été copié.</translation>
+  </message>
+  <message>
+   <source>D&amp;uplicate</source>
+   <translation>&amp;Dupliquer</translation>
+  </message>
+  <message>
+   <source>Select what is co&amp;nnected</source>
+   <translation>Choisir ce qui est re&amp;lié</translation>
+  </message>
+  <message>
+   <source>Everything that wires join to what is selected.</source>
+   <translation>Tout ce que des fils relient au choix.</translation>
+  </message>
+  <message>
+   <source>Select the same strin&amp;g</source>
+   <translation>Choisir la même chaî&amp;ne</translation>
+  </message>
+  <message>
+   <source>All heaters that carry the same current.</source>
+   <translation>Tous les filaments que traverse le même courant.</translation>
+  </message>
+  <message>
+   <source>&amp;Find…</source>
+   <translation>&amp;Chercher…</translation>
+  </message>
+  <message>
+   <source>By id, type, rating, or words of a note.</source>
+   <translation>Par repère, type, valeur ou mots d'une note.</translation>
+  </message>
+  <message>
+   <source>Menu of what is selected</source>
+   <translation>Menu du choix</translation>
+  </message>
+  <message>
+   <source>&amp;Replace the type…</source>
+   <translation>&amp;Remplacer le type…</translation>
+  </message>
+  <message>
+   <source>Another tube type, with what it means for the wires.</source>
+   <translation>Un autre type de tube, avec ce qu'il change pour les fils.</translation>
   </message>
   <message>
    <source>Arrows, or a pin's name, choose one; Enter begins a wire there.</source>
@@ -992,6 +1164,66 @@ Licence MIT.</translation>
  <context>
   <name>canvas</name>
   <message>
+   <source>Mirror {what}</source>
+   <translation>Mettre {what} en miroir</translation>
+  </message>
+  <message>
+   <source>Turn {what} as one</source>
+   <translation>Tourner {what} ensemble</translation>
+  </message>
+  <message>
+   <source>Align {what}</source>
+   <translation>Aligner {what}</translation>
+  </message>
+  <message>
+   <source>Distribute {what}</source>
+   <translation>Répartir {what}</translation>
+  </message>
+  <message>
+   <source>Put {what} on the grid</source>
+   <translation>Poser {what} sur la grille</translation>
+  </message>
+  <message>
+   <source>Number the selected tubes</source>
+   <translation>Numéroter les tubes choisis</translation>
+  </message>
+  <message>
+   <source>Number the tubes</source>
+   <translation>Numéroter les tubes</translation>
+  </message>
+  <message>
+   <source>Swap the tubes of {what}</source>
+   <translation>Échanger les tubes de {what}</translation>
+  </message>
+  <message>
+   <source>Swap the places of {what}</source>
+   <translation>Échanger les places de {what}</translation>
+  </message>
+  <message>
+   <source>Line &amp;up</source>
+   <translation>A&amp;ligner</translation>
+  </message>
+  <message>
+   <source>Find</source>
+   <translation>Chercher</translation>
+  </message>
+  <message>
+   <source>id, type, rating, note</source>
+   <translation>repère, type, valeur, note</translation>
+  </message>
+  <message>
+   <source>Find on the drawing</source>
+   <translation>Chercher sur le dessin</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>rien</translation>
+  </message>
+  <message>
+   <source>{number} of {count}</source>
+   <translation>{number} sur {count}</translation>
+  </message>
+  <message>
    <source>pulled</source>
    <translation>retiré</translation>
   </message>
@@ -1002,6 +1234,66 @@ Licence MIT.</translation>
   <message>
    <source>not solved</source>
    <translation>non résolu</translation>
+  </message>
+  <message>
+   <source>Note</source>
+   <translation>Remarque</translation>
+  </message>
+  <message>
+   <source>Ctrl+Enter keeps it, Escape keeps what was there.</source>
+   <translation>Ctrl+Entrée le garde, Échap garde ce qui y était.</translation>
+  </message>
+  <message>
+   <source>Delete {what}</source>
+   <translation>Effacer {what}</translation>
+  </message>
+  <message>
+   <source>Write {what}</source>
+   <translation>Écrire {what}</translation>
+  </message>
+  <message>
+   <source>Wires are copied together with the parts at both ends: choose the parts as well.</source>
+   <translation>Les fils se copient avec les composants de leurs deux bouts : choisir aussi les composants.</translation>
+  </message>
+  <message>
+   <source>Cut {what}</source>
+   <translation>Couper {what}</translation>
+  </message>
+  <message>
+   <source>Paste {what}</source>
+   <translation>Coller {what}</translation>
+  </message>
+  <message>
+   <source>Duplicate {what}</source>
+   <translation>Dupliquer {what}</translation>
+  </message>
+  <message>
+   <source>New type</source>
+   <translation>Nouveau type</translation>
+  </message>
+  <message>
+   <source>Replace {what} by</source>
+   <translation>Remplacer {what} par</translation>
+  </message>
+  <message>
+   <source>Type a tube type; Enter puts it into the socket.</source>
+   <translation>Taper un type de tube ; Entrée le met dans le support.</translation>
+  </message>
+  <message>
+   <source>No tube type is called that.</source>
+   <translation>Aucun type de tube ne s'appelle ainsi.</translation>
+  </message>
+  <message>
+   <source>Replace {what} by {type}</source>
+   <translation>Remplacer {what} par {type}</translation>
+  </message>
+  <message>
+   <source>and {count} more</source>
+   <translation>et {count} de plus</translation>
+  </message>
+  <message>
+   <source>Resize {what}</source>
+   <translation>Changer la taille de {what}</translation>
   </message>
   <message>
    <source>empty note</source>
@@ -1152,10 +1444,6 @@ Licence MIT.</translation>
    <translation>Tourner {what}</translation>
   </message>
   <message>
-   <source>Delete {what}</source>
-   <translation>Effacer {what}</translation>
-  </message>
-  <message>
    <source>Add {what}</source>
    <translation>Ajouter {what}</translation>
   </message>
@@ -1194,10 +1482,6 @@ Licence MIT.</translation>
   <message>
    <source>strap</source>
    <translation>pont</translation>
-  </message>
-  <message>
-   <source>and {count} more</source>
-   <translation>et {count} de plus</translation>
   </message>
  </context>
  <context>
@@ -1316,6 +1600,37 @@ Licence MIT.</translation>
   <message>
    <source>time-lag</source>
    <translation>temporisé</translation>
+  </message>
+ </context>
+ <context>
+  <name>clipboard</name>
+  <message>
+   <source>This is too much to be copied at once.</source>
+   <translation>C'est trop à copier d'un coup.</translation>
+  </message>
+  <message>
+   <source>There are no parts on the clipboard.</source>
+   <translation>Il n'y a pas de composants dans le presse-papiers.</translation>
+  </message>
+  <message>
+   <source>There is nothing on the clipboard that could be pasted.</source>
+   <translation>Il n'y a rien dans le presse-papiers qui puisse être collé.</translation>
+  </message>
+  <message>
+   <source>What is on the clipboard is too large for a sheet.</source>
+   <translation>Ce qui est dans le presse-papiers est trop grand pour une feuille.</translation>
+  </message>
+  <message>
+   <source>The text on the clipboard is no part of a sheet. Copy parts of a drawing.</source>
+   <translation>Le texte du presse-papiers n'est pas un morceau de feuille. Copier des composants d'un dessin.</translation>
+  </message>
+  <message>
+   <source>clipboard</source>
+   <translation>presse-papiers</translation>
+  </message>
+  <message>
+   <source>The text on the clipboard cannot be pasted: {why}</source>
+   <translation>Le texte du presse-papiers ne peut être collé : {why}</translation>
   </message>
  </context>
  <context>
@@ -1482,6 +1797,14 @@ Licence MIT.</translation>
  <context>
   <name>findings</name>
   <message>
+   <source>{mend} (helps)</source>
+   <translation>{mend} (aide)</translation>
+  </message>
+  <message>
+   <source>Mend: {mend}</source>
+   <translation>Remède : {mend}</translation>
+  </message>
+  <message>
    <source>Fault</source>
    <translation>Défaut</translation>
   </message>
@@ -1492,6 +1815,10 @@ Licence MIT.</translation>
   <message>
    <source>Note</source>
    <translation>Remarque</translation>
+  </message>
+  <message>
+   <source>{card} To choose from: {mends}.</source>
+   <translation>{card} Au choix : {mends}.</translation>
   </message>
   <message>
    <source>nominal</source>
@@ -1625,6 +1952,30 @@ Licence MIT.</translation>
    <translation>ses propriétés</translation>
   </message>
   <message>
+   <source>Double click a note</source>
+   <translation>Double-cliquer une note</translation>
+  </message>
+  <message>
+   <source>writes it; Ctrl+Enter keeps it, Escape keeps what was there</source>
+   <translation>l'écrit ; Ctrl+Entrée le garde, Échap garde ce qui y était</translation>
+  </message>
+  <message>
+   <source>Drag the title of a frame</source>
+   <translation>Tirer le titre d'un cadre</translation>
+  </message>
+  <message>
+   <source>moves it with what stands in it; with Alt alone</source>
+   <translation>le déplace avec ce qu'il contient ; avec Alt seul</translation>
+  </message>
+  <message>
+   <source>Drag an edge or a corner of a frame</source>
+   <translation>Tirer un bord ou un coin d'un cadre</translation>
+  </message>
+  <message>
+   <source>makes it larger or smaller</source>
+   <translation>l'agrandit ou le réduit</translation>
+  </message>
+  <message>
    <source>Click a part in the parts list, then the sheet</source>
    <translation>Cliquer un composant de la liste, puis la feuille</translation>
   </message>
@@ -1661,8 +2012,8 @@ Licence MIT.</translation>
    <translation>Bouton droit</translation>
   </message>
   <message>
-   <source>gives up a part in hand</source>
-   <translation>abandonne le composant en main</translation>
+   <source>the menu of what is there; gives up a part in hand</source>
+   <translation>le menu de ce qui est là ; abandonne le composant en main</translation>
   </message>
   <message>
    <source>Ctrl and drag from pin to pin</source>
@@ -2103,6 +2454,10 @@ Licence MIT.</translation>
    <translation>{items} · {last}</translation>
   </message>
   <message>
+   <source>general knowledge, no sheet at hand</source>
+   <translation>connaissance générale, pas de notice à portée</translation>
+  </message>
+  <message>
    <source>{source} (unverified)</source>
    <translation>{source} (non vérifié)</translation>
   </message>
@@ -2531,14 +2886,6 @@ Licence MIT.</translation>
    <translation>Il n'y a pas de borne {terminal} sur cette feuille.</translation>
   </message>
   <message>
-   <source>{what} would lie beyond the sheet: places go to ±{most}.</source>
-   <translation>{what} serait hors de la feuille : elle va jusqu'à ±{most}.</translation>
-  </message>
-  <message>
-   <source>A corner of {id}</source>
-   <translation>Un coude de {id}</translation>
-  </message>
-  <message>
    <source>There is no part {id}.</source>
    <translation>Il n'y a pas de composant {id}.</translation>
   </message>
@@ -2559,12 +2906,28 @@ Licence MIT.</translation>
    <translation>{id} n'est pas un tube.</translation>
   </message>
   <message>
+   <source>What is pasted</source>
+   <translation>Ce qui est collé</translation>
+  </message>
+  <message>
+   <source>{id} cannot be used as an id here.</source>
+   <translation>{id} ne peut servir de repère ici.</translation>
+  </message>
+  <message>
    <source>A pair is twisted of two wires.</source>
    <translation>Une paire se torsade de deux fils.</translation>
   </message>
   <message>
    <source>{first} and {second} do not run between the same two parts.</source>
    <translation>{first} et {second} ne vont pas entre les deux mêmes composants.</translation>
+  </message>
+  <message>
+   <source>{what} would lie beyond the sheet: places go to ±{most}.</source>
+   <translation>{what} serait hors de la feuille : elle va jusqu'à ±{most}.</translation>
+  </message>
+  <message>
+   <source>A corner of {id}</source>
+   <translation>Un coude de {id}</translation>
   </message>
   <message>
    <source>{id} is not a joint.</source>
@@ -2581,6 +2944,10 @@ Licence MIT.</translation>
   <message>
    <source>{first} and {second} differ in gauge; make them alike first.</source>
    <translation>{first} et {second} n'ont pas le même calibre ; les égaliser d'abord.</translation>
+  </message>
+  <message>
+   <source>{id} is no part of the wiring.</source>
+   <translation>{id} n'est pas du câblage.</translation>
   </message>
   <message>
    <source>the steady state of a rectifier with reservoir is not computed yet</source>
