@@ -85,6 +85,7 @@ class MainWindow(QMainWindow):
         self.view.seen.connect(self.complete)
         self.view.told.connect(self.banner.show_message)
         self.view.paper.changed.connect(self._keep_paper)
+        self.scene.proposal.changed.connect(self.strip.show_proposal)
         self.banner.acted.connect(self.session.save_as)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._on_scheme)
@@ -102,6 +103,7 @@ class MainWindow(QMainWindow):
             made = SidePanes(self.document, self.selection, self.viewpoint, self.theme, self.ground, proposal)
             self._side = made
             made.restore(self.settings.bytes_of("panes"))
+            made.follow(self.scene.proposal)
             made.parts_list.add_requested.connect(self._on_add_requested)
             made.parts_list.picked.connect(self.view.placing.take)
             made.parts_list.put_back.connect(self.view.placing.end)

@@ -6,7 +6,7 @@ from PySide6.QtCore import QMimeData
 
 from app.canvas import operations
 from app.canvas.adding import Template
-from app.canvas.preview import DropPreview
+from app.canvas.preview import PartGhost
 from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
 
@@ -17,7 +17,7 @@ class Drop:
     def __init__(self, scene: SheetScene) -> None:
         self._scene = scene
         self._template: Template | None = None
-        self._preview: DropPreview | None = None
+        self._preview: PartGhost | None = None
 
     @property
     def is_active(self) -> bool:
@@ -40,18 +40,23 @@ class Drop:
         self.end()
         self._template = template
         part = operations.part_from(template, "•", (0.0, 0.0))
-        self._preview = DropPreview(part, self._scene.document.catalogue, self._scene.theme)
+        self._preview = PartGhost(part, self._scene.document.catalogue, self._scene.theme)
         self._scene.addItem(self._preview)
+        self._scene.ghosts.hold()
 
     def move(self, at: Point) -> None:
-        """Show the part at a place."""
-        if self._preview is not None:
+        """Show the part at a place, and have the sheet solved as if it were there."""
+        if self._preview is not None and self._template is not None:
             self._preview.setPos(*at)
+            text, edit, _ = operations.placing(self._scene.document.sheet, self._template, at)
+            self._scene.proposal.consider(text, edit)
 
     def end(self) -> Template | None:
         """Take the part off the pointer; answers what it was."""
         template, self._template = self._template, None
         if self._preview is not None:
+            self._scene.proposal.withdraw()
+            self._scene.ghosts.let_go()
             self._scene.removeItem(self._preview)
             self._preview = None
         return template

@@ -15,9 +15,10 @@ from app.canvas import operations
 from app.canvas.bends import spot_on
 from app.canvas.frames import carried
 from app.canvas.preview import BandPreview, GhostPreview, WirePreview
-from app.canvas.routing import CLEAR, Point, Port, length_of
+from app.canvas.routing import Point
 from app.canvas.wire_editing import STEP
-from app.canvas.wiring import METRES_PER_UNIT, lay_wire, tap_wire
+from app.canvas.wiring import joint_step, tap_step, wire_step
+from core.edits import Edit
 from core.edits.pairs import with_twins
 from core.sheet import split_terminal
 
@@ -212,6 +213,7 @@ class WireGesture(Gesture):
         if self.wire_id is not None:
             at = spot_on(layout.board.routes[self.wire_id], at, 1.0 if pointer.alt else STEP).point
         self._preview.show_line(self.target, at, joint=pointer.shift or self.wire_id is not None)
+        self._consider(pointer)
 
     def _wire_under(self, pointer: Pointer) -> str | None:
         """The wire onto whose middle this one would be joined; none that ends where this one begins, nor on a part."""
@@ -221,7 +223,31 @@ class WireGesture(Gesture):
         wire = self.view.document.sheet.wire_by_id[found]
         return None if self.terminal in (wire.start, wire.end) else found
 
+    def _consider(self, pointer: Pointer) -> None:
+        """Have the sheet solved as if the wire were there."""
+        step = self._step(pointer)
+        proposal = self.view.sheet_scene.proposal
+        if step is None:
+            proposal.withdraw()
+        else:
+            proposal.consider(*step)
+
+    def _step(self, pointer: Pointer) -> tuple[str, Edit] | None:
+        """What a release here would do: a wire to a terminal, to a wire, with Shift to a new joint, or nothing."""
+        if self.target is not None:
+            return self.step_to(self.target)
+        if self.wire_id is not None:
+            return tap_step(self.view, self.terminal, self.wire_id, (pointer.x, pointer.y), pointer.alt)
+        if not pointer.shift:
+            return None
+        return joint_step(self.view, self.terminal, operations.snapped(pointer.x, pointer.y, pointer.fine))
+
+    def step_to(self, target: str) -> tuple[str, Edit]:
+        """The name and the edit of laying the wire to a terminal."""
+        return wire_step(self.view, self.terminal, target)
+
     def _end_preview(self) -> None:
+        self.view.sheet_scene.proposal.withdraw()
         if self._preview is not None:
             self._preview.remove()
             self._preview = None
@@ -233,28 +259,13 @@ class WireGesture(Gesture):
             part_id = split_terminal(self.terminal)[0]
             select = self.view.selection.toggle if self.start.shift else self.view.selection.set
             select((part_id,))
-        elif self.target is not None:
-            self.connect(self.target)
-        elif self.wire_id is not None:
-            tap_wire(self.view, self.terminal, self.wire_id, (pointer.x, pointer.y), pointer.alt)
-        elif pointer.shift:
-            self._connect_to_joint(pointer)
-
-    def connect(self, target: str) -> None:
-        """Lay the wire."""
-        lay_wire(self.view, self.terminal, target)
-
-    def _connect_to_joint(self, pointer: Pointer) -> None:
-        layout = self.view.sheet_scene.layout_
-        at = operations.snapped(pointer.x, pointer.y, pointer.fine)
-        if layout.terminal_near(*at, 1.0) is not None:
             return
-        line = layout.board.find(layout.port(self.terminal), Port(*at, 0.0, -1.0, CLEAR))
-        length_m = length_of(line) * METRES_PER_UNIT
-        joint_id = operations.connect_to_joint(
-            self.view.document, self.terminal, at, self.view.editor.gauge, length_m
-        )
-        self.view.selection.set((joint_id,))
+        step = self._step(pointer)
+        if step is not None:
+            document = self.view.document
+            made = document.apply(*step).wires
+            joint = split_terminal(document.sheet.wires[-1].end)[0]
+            self.view.selection.set(made if self.target is not None else (joint,))
 
     def cancel(self) -> None:
         """Forget the wire."""

@@ -49,6 +49,7 @@ class PartItem(QGraphicsItem):
         self.catalogue = catalogue
         self.theme = theme
         self._look = PartLook()
+        self._ghost: PartLook | None = None
         self.is_selected = False
         self._far: symbols.FarTube | None = None  # kept, as hundreds may be painted at once
         self._bounds = QRectF()
@@ -63,6 +64,16 @@ class PartItem(QGraphicsItem):
     @look.setter
     def look(self, look: PartLook) -> None:
         self._look = look
+        self._far = None
+
+    @property
+    def ghost(self) -> PartLook | None:
+        """How the part would look if what is considered were done; None where that is as it is."""
+        return self._ghost
+
+    @ghost.setter
+    def ghost(self, ghost: PartLook | None) -> None:
+        self._ghost = ghost
         self._far = None
 
     def show_place(self, place: Place, catalogue: Catalogue) -> None:
@@ -96,10 +107,12 @@ class PartItem(QGraphicsItem):
                 self._paint_halo(painter, scale)
             elif scale < symbols.DETAIL_FROM and isinstance(self.place.part, Tube):
                 if self._far is None:
-                    self._far = symbols.far_tube(self.place.part, self.catalogue, self._look, self.theme)
+                    look = self._ghost or self._look
+                    self._far = symbols.far_tube(self.place.part, self.catalogue, look, self.theme)
                 symbols.paint_far(painter, self._far)
                 return
-            symbols.paint_part(painter, self.place.part, self.catalogue, self.look, self.theme, scale)
+            part, ghost = self.place.part, self._ghost
+            symbols.paint_part(painter, part, self.catalogue, self.look, self.theme, scale, ghost)
         except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             _paint_failure(painter, self._bounds, self.theme, self.place.part.id)
 
@@ -135,7 +148,7 @@ def _bounds_of(place: Place) -> QRectF:
     label = _local(place, place.label)
     side = max(_SIDE - label.width() / 2, 0.0)
     body = _local(place, place.body).adjusted(-_MARGIN, -_MARGIN - 8, _MARGIN, _MARGIN)
-    return body.united(label.adjusted(-side, -2, side, 2))
+    return body.united(label.adjusted(-side, -_MARGIN, side, _MARGIN))
 
 
 class WireItem(QGraphicsItem):

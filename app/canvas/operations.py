@@ -66,11 +66,17 @@ def snapped(x: float, y: float, fine: bool = False) -> Point:
     return round(x / step) * step + 0.0, round(y / step) * step + 0.0
 
 
+def placing(sheet: Sheet, template: Template, at: Point) -> tuple[str, Edit, str]:
+    """The name and the edit of adding a part at a place, and the part's id."""
+    part_id = fresh_id(sheet, PREFIXES.get(str(template["kind"]), "X"))
+    part = part_from(template, part_id, at)
+    return words.add_text(part), add_part(part), part_id
+
+
 def place(document: Document, selection: Selection, template: Template, at: Point) -> str:
     """Add a part at a place and select it; answers its id."""
-    part_id = fresh_id(document.sheet, PREFIXES.get(str(template["kind"]), "X"))
-    part = part_from(template, part_id, at)
-    document.apply(words.add_text(part), add_part(part))
+    text, edit, part_id = placing(document.sheet, template, at)
+    document.apply(text, edit)
     selection.set((part_id,))
     return part_id
 
@@ -131,16 +137,12 @@ def wiring(start: str, end: str, gauge: Gauge, length_m: float, wire_id: str) ->
     return add_wire(start, end, id=wire_id, **_fields(start, end, gauge, length_m))
 
 
-def connect_to_joint(document: Document, start: str, at: Point, gauge: Gauge, length_m: float) -> str:
-    """Make a joint and wire a terminal to it; answers the joint's id."""
-    joint = Joint(id=fresh_id(document.sheet, PREFIXES["joint"]), at=at)
+def wiring_to_joint(sheet: Sheet, start: str, at: Point, gauge: Gauge, length_m: float) -> tuple[str, Edit]:
+    """The name and the edit of making a joint and wiring a terminal to it."""
+    joint = Joint(id=fresh_id(sheet, PREFIXES["joint"]), at=at)
     end = f"{joint.id}.j"
-    fields = _fields(start, end, gauge, length_m)
-    wire_id = fresh_id(document.sheet, "w", (joint.id,))
-    document.apply(
-        words.wire_text(start, end), in_turn(add_part(joint), add_wire(start, end, id=wire_id, **fields))
-    )
-    return joint.id
+    wire_id = fresh_id(sheet, "w", (joint.id,))
+    return words.wire_text(start, end), in_turn(add_part(joint), wiring(start, end, gauge, length_m, wire_id))
 
 
 def _fields(start: str, end: str, gauge: Gauge, length_m: float) -> dict[str, float | int]:

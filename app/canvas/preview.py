@@ -37,6 +37,7 @@ class WirePreview:
     def __init__(self, scene: SheetScene, terminal: str) -> None:
         self._scene = scene
         self._terminal = terminal
+        scene.ghosts.hold()
         theme = scene.theme
         self._line = QGraphicsPathItem()
         self._line.setPen(theme.pen("accent", theme.heavy_width, _SMALL))
@@ -74,6 +75,7 @@ class WirePreview:
 
     def remove(self) -> None:
         """Take it off the scene."""
+        self._scene.ghosts.let_go()
         for item in (self._line, self._ring, self._start):
             self._scene.removeItem(item)
 
@@ -156,12 +158,15 @@ class GhostPreview:
 
 
 @guarded
-class DropPreview(QGraphicsItem):
-    """A part that hangs on the pointer before it is dropped."""
+class PartGhost(QGraphicsItem):
+    """A part that is not on the sheet yet: it hangs on the pointer, or is only considered."""
 
-    def __init__(self, part: AnyPart, catalogue: Catalogue, theme: Theme) -> None:
+    def __init__(
+        self, part: AnyPart, catalogue: Catalogue, theme: Theme, look: PartLook | None = None
+    ) -> None:
         super().__init__()
         self._part = part
+        self._look = look or PartLook()
         self._catalogue = catalogue
         self._theme = theme
         box = symbols.body(part, catalogue)
@@ -179,7 +184,8 @@ class DropPreview(QGraphicsItem):
         """Paint the part as it would look."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         try:
-            symbols.paint_part(painter, self._part, self._catalogue, PartLook(), self._theme, 1.0)
+            scale = painter.worldTransform().m11()
+            symbols.paint_part(painter, self._part, self._catalogue, self._look, self._theme, scale)
         except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             painter.setPen(self._theme.pen("over", 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QRectF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.canvas import frames
+from app.canvas.ghosts import Ghosts
 from app.canvas.items import DotItem, PartItem, WireItem
 from app.canvas.layout import Layout
 from app.canvas.look import PartLook
@@ -48,6 +49,7 @@ class SheetScene(QGraphicsScene):
         self.viewpoint = viewpoint
         self.theme = theme
         self.proposal = Proposal(document, viewpoint, solver)
+        self.ghosts = Ghosts(self)
         self.part_items: dict[str, PartItem] = {}
         self.wire_items: dict[str, WireItem] = {}
         self.dots: dict[str, DotItem] = {}
@@ -59,6 +61,7 @@ class SheetScene(QGraphicsScene):
         document.replaced.connect(self.rebuild)
         selection.changed.connect(self._on_selected)
         viewpoint.changed.connect(self.refresh_looks)
+        self.proposal.changed.connect(self.ghosts.show)
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in another theme."""
@@ -148,9 +151,11 @@ class SheetScene(QGraphicsScene):
         ]
         for item in changed:
             item.look = looks.get(item.place.part.id, PartLook())
-        self._repaint(changed)
+        self.repaint_parts(changed)
+        self.ghosts.refresh()
 
-    def _repaint(self, items: list[PartItem]) -> None:
+    def repaint_parts(self, items: list[PartItem]) -> None:
+        """Have items painted anew; of many, the whole view at once."""
         if len(items) > _FEW:
             self.update()
             return

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -47,15 +48,20 @@ from app.canvas.wire_editing import WireEditing
 from app.canvas.wire_gestures import BendGesture, PairGesture
 from app.canvas.zoom import ZoomView
 from app.guard import guarded
+from app.proposal import Proposed
 from app.selection import Selection
 from app.theme import Theme
 from core.edits import Change
 from core.sheet import split_terminal
 
+if TYPE_CHECKING:
+    from app.panes.proposal_rows import ProposalCard
+
 _PICK = 8.0  # screen pixels around a terminal from which a wire is drawn
 _LARGEST_PICK = 9.0  # the same in sheet units, so that small sockets can still be dragged
 _WIRES_FROM = 0.35
 _GRASP = 6.0  # screen pixels around a handle
+_OUTLOOK = QPoint(14, 14)  # how far what would change stands from the drawing's corner
 
 
 @guarded
@@ -83,6 +89,7 @@ class SheetView(ZoomView):
         self._gesture: Gesture | None = None
         self._hover = HoverRing(scene)
         self._drop = Drop(scene)
+        self.outlook: ProposalCard | None = None  # made when something is considered for the first time
         self.walk = Walk(self)
         self.placing = Placing(self, self._drop)
         self.handles = Handles(self)
@@ -97,6 +104,7 @@ class SheetView(ZoomView):
         self.document.changed.connect(self._on_changed)
         self.document.replaced.connect(self._on_replaced)
         self.document.assessed.connect(self._describe)
+        scene.proposal.changed.connect(self._show_outlook)
         self.selection.changed.connect(self._describe)
         self.selection.reveal.connect(self.reveal)
         self.paper.changed.connect(self.viewport().update)
@@ -129,6 +137,8 @@ class SheetView(ZoomView):
         self.walk.refresh()
         self.handles.refresh()
         self.add_field.set_theme(theme)
+        if self.outlook is not None:
+            self.outlook.set_theme(theme)
         self.resetCachedContent()
         self.viewport().update()
 
@@ -369,6 +379,15 @@ class SheetView(ZoomView):
         self.walk.leave()
         self._hover.remove()
         self.fit()
+
+    def _show_outlook(self, proposed: Proposed | None) -> None:
+        """Say in a corner what is considered would do to the findings."""
+        if self.outlook is None and proposed is not None:
+            from app.panes.proposal_rows import ProposalCard  # noqa: PLC0415 - most starts need none
+
+            self.outlook = ProposalCard(self.sheet_scene.theme, self, _OUTLOOK)
+        if self.outlook is not None:
+            self.outlook.show_proposal(proposed)
 
     def _describe(self, _: object = None) -> None:
         """Tell a screen reader what is selected, and at which pin the keyboard is."""

@@ -12,7 +12,8 @@ from app.canvas.partners import partner_of
 from app.canvas.preview import WirePreview
 from app.canvas.routing import Point
 from app.canvas.wire_editing import STEP
-from app.canvas.wiring import lay
+from app.canvas.wiring import pair_step, second_ends
+from core.edits import Edit
 
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
@@ -134,9 +135,12 @@ class PairGesture(WireGesture):
             self._second.remove()
             self._second = None
 
-    def connect(self, target: str) -> None:
-        """Lay both wires as one step, or one where either terminal has no second end."""
-        lay(self.view, self.terminal, target, in_pair=True)
+    def step_to(self, target: str) -> tuple[str, Edit]:
+        """The name and the edit of laying both wires, or one where either terminal has no second end."""
+        second = second_ends(self.view, self.terminal, target)
+        if second is None:
+            return super().step_to(target)
+        return pair_step(self.view, (self.terminal, target), second)
 
     def release(self, pointer: Pointer) -> None:
         """Make the pair."""

@@ -9,7 +9,7 @@ from app.canvas import operations, words
 from app.canvas.adding import Offer
 from app.canvas.bends import spot_on
 from app.canvas.partners import partner_of
-from app.canvas.routing import Point, Port, length_of
+from app.canvas.routing import CLEAR, Point, Port, length_of
 from app.canvas.wire_editing import STEP
 from core.edits import Edit, fresh_id, in_turn, set_wire
 from core.edits.pairs import fresh_twist
@@ -142,8 +142,8 @@ def lay(view: SheetView, start: str, end: str, in_pair: bool) -> None:
         lay_pair(view, (start, end), second)
 
 
-def tap_wire(view: SheetView, start: str, wire_id: str, at: Point, fine: bool = False) -> None:
-    """Cut a wire with a joint near a place and wire a terminal to it, in one step; selects the joint."""
+def tap_step(view: SheetView, start: str, wire_id: str, at: Point, fine: bool = False) -> tuple[str, Edit]:
+    """The name and the edit of cutting a wire with a joint near a place and wiring a terminal to it."""
     layout = view.sheet_scene.layout_
     joints, cutting = view.wires.splitting(wire_id, at, fine)
     spot = spot_on(layout.board.routes[wire_id], at, 1.0 if fine else STEP).point
@@ -155,8 +155,7 @@ def tap_wire(view: SheetView, start: str, wire_id: str, at: Point, fine: bool = 
         new = fresh_id(after, "w")
         return operations.wiring(start, end, view.editor.gauge, length_of(line) * METRES_PER_UNIT, new)(after)
 
-    view.document.apply(words.wire_text(start, end), edit)
-    view.selection.set(joints[:1])
+    return words.wire_text(start, end), edit
 
 
 def wire_step(view: SheetView, start: str, end: str) -> tuple[str, Edit]:
@@ -164,6 +163,16 @@ def wire_step(view: SheetView, start: str, end: str) -> tuple[str, Edit]:
     wire_id = fresh_id(view.document.sheet, "w")
     edit = operations.wiring(start, end, view.editor.gauge, _length_m(view, start, end), wire_id)
     return words.wire_text(start, end), edit
+
+
+def joint_step(view: SheetView, start: str, at: Point) -> tuple[str, Edit] | None:
+    """The name and the edit of wiring a terminal to a new joint; None where a terminal is there already."""
+    layout = view.sheet_scene.layout_
+    if layout.terminal_near(*at, 1.0) is not None:
+        return None
+    line = layout.board.find(layout.port(start), Port(*at, 0.0, -1.0, CLEAR))
+    length_m = length_of(line) * METRES_PER_UNIT
+    return operations.wiring_to_joint(view.document.sheet, start, at, view.editor.gauge, length_m)
 
 
 def _length_m(view: SheetView, start: str, end: str) -> float:

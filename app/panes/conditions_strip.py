@@ -12,6 +12,7 @@ from app.panes.controls import Switch, TextButton
 from app.panes.finding_cards import counts_text
 from app.panes.mains_slider import MainsSlider, volts_text
 from app.panes.title_line import TitleLine
+from app.proposal import Proposed
 from app.theme import Theme
 from app.viewpoint import Viewpoint
 from core import edits
@@ -88,7 +89,9 @@ class ConditionsStrip(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._document = document
         self._viewpoint = viewpoint
+        self._theme = theme
         self._band = document.sheet.mains
+        self._proposed: Proposed | None = None
         self.title = TitleLine(theme, self)
         self.summary = QLabel(self)
         self.summary.setTextFormat(Qt.TextFormat.PlainText)
@@ -134,6 +137,7 @@ class ConditionsStrip(QWidget):
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
+        self._theme = theme
         self.summary.setFont(theme.font(12))
         self.title.set_theme(theme)
         self.mains.set_theme(theme)
@@ -175,9 +179,20 @@ class ConditionsStrip(QWidget):
         self.mains.show_stops()
         self.switch.set_chosen(_COLD if condition.cold else _HOT)
 
+    def show_proposal(self, proposed: Proposed | None) -> None:
+        """Count the findings that there would be, or those there are again."""
+        if (proposed is None) != (self._proposed is None):
+            colour = "" if proposed is None else f"color: {self._theme.accent_text};"
+            self.summary.setStyleSheet(colour)
+        self._proposed = proposed
+        self._show_summary()
+
     def _show_summary(self) -> None:
-        assessment = self._document.assessment
-        if assessment is None:
+        assessment, proposed = self._document.assessment, self._proposed
+        if proposed is not None:
+            counts = counts_text(proposed.assessment.findings)
+            text = f"{counts} · {self.tr('as it would be')}"
+        elif assessment is None:
             text = self.tr("solving…")
         else:
             text = f"{counts_text(assessment.findings)} · {self.tr('solved for this drawing')}"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, QPoint, Qt, Signal
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
@@ -19,6 +19,7 @@ from app.panes.card_list import CardList
 from app.panes.controls import FlatCombo, ground_style, scroll_bar_style
 from app.panes.finding_cards import cards, condition_word, conditions_in, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
+from app.panes.proposal_rows import ProposalCard
 from app.proposal import Proposal
 from app.selection import Selection
 from app.speech import told
@@ -49,6 +50,7 @@ class FindingsPane(QWidget):
         self.mends = Mends(document, self)
         self._document = document
         self._selection = selection
+        self.outlook = ProposalCard(theme, self, QPoint(0, 0), is_wide=True)
         self.showing = False  # while a card is being shown on the drawing
         self.model = FindingsModel(self)
         self._delegate = CardDelegate(theme, self)
@@ -87,6 +89,7 @@ class FindingsPane(QWidget):
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
         self._delegate.set_theme(theme)
+        self.outlook.set_theme(theme)
         self.list.theme = theme
         colours = palette(theme)
         colours.setColor(colours.ColorRole.Base, theme.colour("chrome"))

@@ -72,6 +72,10 @@ class SidePanes(QObject):
         self.findings.refresh()
         self._show_groups()
 
+    def follow(self, proposal: Proposal) -> None:
+        """Show what is considered, and have considered what a slider is dragged to."""
+        proposal.changed.connect(self.findings.outlook.show_proposal)
+
     # places
 
     def restore_usual(self) -> None:

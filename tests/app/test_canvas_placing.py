@@ -11,7 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.canvas.operations import MIME
-from app.canvas.preview import DropPreview
+from app.canvas.preview import PartGhost
 from app.panes.side import ADD
 from app.window import MainWindow
 from core.sheet import Tube
@@ -27,8 +27,8 @@ def rig(qtbot) -> Rig:
     return make_rig(qtbot, small_sheet())
 
 
-def _ghosts(rig: Rig) -> list[DropPreview]:
-    return [item for item in rig.scene.items() if isinstance(item, DropPreview)]
+def _ghosts(rig: Rig) -> list[PartGhost]:
+    return [item for item in rig.scene.items() if isinstance(item, PartGhost)]
 
 
 def _hover(rig: Rig, x: float, y: float, modifiers=Qt.KeyboardModifier.NoModifier) -> None:

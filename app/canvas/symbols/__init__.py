@@ -135,13 +135,21 @@ def _label(part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme) -
 
 
 def paint_part(
-    painter: QPainter, part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme, scale: float
+    painter: QPainter,
+    part: AnyPart,
+    catalogue: TypeSource,
+    look: PartLook,
+    theme: Theme,
+    scale: float,
+    ghost: PartLook | None = None,
 ) -> None:
     """Paint a part's symbol, label and figures about the origin.
 
-    ``scale`` is in screen pixels per unit; the less there are, the less detail is painted.
+    ``scale`` is in screen pixels per unit; the less there are, the less detail is painted. With a ``ghost`` the
+    part looks as it would, its figures marked as such, and nothing of it stands elsewhere than without.
     """
     painter.save()
+    label_look, look = look, look if ghost is None else ghost
     if isinstance(part, Note):
         remarks.paint_note(painter, part, theme, scale)
     elif isinstance(part, Frame):
@@ -151,8 +159,10 @@ def paint_part(
     else:
         _paint_other(painter, part, look, theme, scale)
     if scale >= SHOW_FROM and part.kind not in REMARK_KINDS:
-        label, box, align = _label(part, catalogue, look, theme)
-        paint_label(painter, label, box, align, theme)
+        label, box, align = _label(part, catalogue, label_look, theme)
+        would = None if ghost is None else label_of(part.id, "", ghost)
+        upwards = would is not None and box.bottom <= body(part, catalogue).top
+        paint_label(painter, label, box, align, theme, would, upwards)
     painter.restore()
 
 

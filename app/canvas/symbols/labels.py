@@ -21,6 +21,7 @@ _GAP = 4.0
 _MARK = 8.0  # width of a state mark
 _MARK_GAP = 6.0
 _WORD_GAP = 5.0
+_NOTHING = "–"
 
 SHOW_FROM = 0.45
 
@@ -85,22 +86,57 @@ def place_label(label: Label, body: Box, ends: Sequence[Terminal], theme: Theme)
     return Box(right - width, top, right, top + height), 1.0
 
 
-def paint_label(painter: QPainter, label: Label, box: Box, align: float, theme: Theme) -> None:
-    """Paint a label into its box."""
+def paint_label(
+    painter: QPainter,
+    label: Label,
+    box: Box,
+    align: float,
+    theme: Theme,
+    ghost: Label | None = None,
+    upwards: bool = False,
+) -> None:
+    """Paint a label into its box.
+
+    The figures of a ghost stand in place of the present ones, in the accent's colour over a dashed line. Where
+    there are none to stand in place of, they keep beyond the title: below it, or ``upwards`` of it.
+    """
     y = box.top + _TITLE_HEIGHT / 2
     x = box.left + (box.width - _title_width(label, theme)) * align
     x += draw_text(painter, theme, (x, y), label.title, TITLE_PX, bold=True, align=0.0)
     draw_text(painter, theme, (x + _WORD_GAP, y), label.rating, TITLE_PX, align=0.0)
-    if not label.has_values:
-        return
     y = box.top + _TITLE_HEIGHT + _VALUE_HEIGHT / 2
-    x = box.left + (box.width - _value_width(label, theme)) * align
-    role = theme.state_role(label.state)
+    if ghost is not None:
+        if upwards and not label.has_values:
+            y = box.top - _VALUE_HEIGHT / 2
+        _paint_ghost(painter, ghost, label.has_values, box, align, y, theme)
+    elif label.has_values:
+        quiet = label.state in ("ok", "none", "stale")
+        role = "soft" if quiet else theme.state_role(label.state)
+        _paint_values(painter, label, _left(label, box, align, theme), y, role, theme)
+
+
+def _left(label: Label, box: Box, align: float, theme: Theme) -> float:
+    return box.left + (box.width - _value_width(label, theme)) * align
+
+
+def _paint_values(painter: QPainter, label: Label, x: float, y: float, role: str, theme: Theme) -> None:
     if label.state != "none":
         paint_mark(painter, label.state, (x + _MARK / 2, y), theme)
         x += _MARK + _MARK_GAP
-    quiet = label.state in ("ok", "none", "stale")
-    draw_text(painter, theme, (x, y), label.values, VALUE_PX, role="soft" if quiet else role, align=0.0)
+    draw_text(painter, theme, (x, y), label.values, VALUE_PX, role=role, align=0.0)
+
+
+def _paint_ghost(
+    painter: QPainter, ghost: Label, stands_in: bool, box: Box, align: float, y: float, theme: Theme
+) -> None:
+    """The figures that would be; a dash where there would be none any more."""
+    shown = ghost if ghost.has_values or not stands_in else Label(ghost.title, ghost.rating, "none", _NOTHING)
+    x = _left(shown, box, align, theme)
+    _paint_values(painter, shown, x, y, "accent_text", theme)
+    if shown.has_values:
+        painter.setPen(theme.pen("accent", 1.0, (3.0, 2.0)))
+        low = y + _VALUE_HEIGHT / 2
+        painter.drawLine(QPointF(x, low), QPointF(x + _value_width(shown, theme), low))
 
 
 def _triangle(up: bool) -> QPainterPath:
