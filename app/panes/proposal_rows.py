@@ -134,7 +134,7 @@ class ProposalCard(QWidget):
         row.setHeight(_ROW)
         self._paint_heading(painter, row, outlook)
         for line in outlook.lines:
-            row.translate(0, _ROW)
+            row.moveTop(row.top() + _ROW)
             self._paint_line(painter, row, line)
         painter.end()
 
