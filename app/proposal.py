@@ -67,7 +67,7 @@ class Proposal(QObject):
         super().__init__(parent)
         self._document = document
         self._viewpoint = viewpoint
-        self._solver = solver or Solver()
+        self.solver = solver or Solver()
         self._sought: _Sought | None = None
         self._current: Proposed | None = None
         document.changed.connect(self.withdraw)
@@ -103,7 +103,7 @@ class Proposal(QObject):
     def withdraw(self) -> None:
         """Forget it: everything shows the sheet as it is."""
         self._sought = None
-        self._solver.forget(ASKER)
+        self.solver.forget(ASKER)
         if self._current is not None:
             self._current = None
             self.changed.emit(None)
@@ -124,7 +124,7 @@ class Proposal(QObject):
 
         sheet, catalogue = sought.sheet, self._document.catalogue_for(sought.sheet)
         chosen = self._viewpoint.condition
-        self._solver.ask(
+        self.solver.ask(
             ASKER,
             len(sheet.parts) + len(sheet.wires),
             lambda memory: assess(sheet, catalogue, chosen, memory, trial=True),
@@ -134,7 +134,7 @@ class Proposal(QObject):
     def _take(self, found: Assessment) -> None:
         sought = self._sought
         if sought is not None and found.sheet is sought.sheet:
-            self._solver.tried = found
+            self.solver.tried = found
             new, gone = self._difference(found)
             self._current = Proposed(sought.text, sought.sheet, sought.change, found, new, gone)
             self.changed.emit(self._current)

@@ -10,7 +10,7 @@ from app.canvas.adding import Offer, Template, offers
 from app.canvas.frames import around, carried
 from app.canvas.places import place_of
 from app.canvas.routing import Point, grown
-from app.canvas.wiring import lay_wire, why_no_offer, wire_offer
+from app.canvas.wiring import lay_wire, why_no_offer, wire_offer, wire_step
 from core.sheet import Note
 
 if TYPE_CHECKING:
@@ -92,6 +92,20 @@ class Editor:
         if rect is None:
             return template, None
         return {**template, "width": rect[2] - rect[0], "height": rect[3] - rect[1]}, (rect[0], rect[1])
+
+    def consider_offer(self, offer: Offer | None) -> None:
+        """Have the sheet solved as if an offer were taken; None takes that back."""
+        proposal, sheet = self._view.sheet_scene.proposal, self.document.sheet
+        if offer is None:
+            proposal.withdraw()
+        elif offer.part_template["kind"] == "wire":
+            proposal.consider(*wire_step(self._view, *offer.part_template["ends"]))
+        else:
+            template, at = offer.part_template, None
+            if template["kind"] == "frame":
+                template, at = self._framing(template)
+            text, edit, _ = operations.placing(sheet, template, at or self._free_place(template))
+            proposal.consider(text, edit)
 
     def offers(self, text: str) -> list[Offer]:
         """What a text in the add field may mean."""

@@ -24,10 +24,12 @@ _PLACE = QPoint(16, 14)
 class AddField(QLineEdit):
     """Offers what a text may mean in a list below; ``chosen`` carries the offer that Enter took.
 
-    ``explain`` says why there is no offer for a text.
+    ``explain`` says why there is no offer for a text. ``considered`` carries an offer that is walked to, or a wire
+    whose ends have been typed, and None when that is over.
     """
 
     chosen = Signal(object)
+    considered = Signal(object)
     left = Signal()
 
     def __init__(
@@ -103,6 +105,7 @@ class AddField(QLineEdit):
             self.left.emit()
         elif key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
             self.list.step(1 if key == Qt.Key.Key_Down else -1)
+            self.considered.emit(self.list.offer_of(self.list.currentItem()))
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             # a line edit would pass the key on, and the drawing would take it for a wish to edit
             self._take()
@@ -112,8 +115,10 @@ class AddField(QLineEdit):
 
     def event(self, event: QEvent) -> bool:
         """Closes the list when the field loses the keyboard."""
-        if event.type() == QEvent.Type.FocusOut and self._list is not None and not self._list.underMouse():
-            self._list.hide()
+        if event.type() == QEvent.Type.FocusOut:
+            self.considered.emit(None)
+            if self._list is not None and not self._list.underMouse():
+                self._list.hide()
         elif event.type() == QEvent.Type.FocusIn and self.text():
             self._on_edited(self.text())
         elif event.type() == QEvent.Type.ShortcutOverride:
@@ -123,6 +128,8 @@ class AddField(QLineEdit):
 
     def _on_edited(self, text: str) -> None:
         found = self._offers(text)
+        is_wire = bool(found) and found[0].part_template["kind"] == "wire"
+        self.considered.emit(found[0] if is_wire else None)
         hint = self._explain(text) if text.strip() and not found else ""
         if not found and not hint and self._list is None:
             return
@@ -145,5 +152,6 @@ class AddField(QLineEdit):
             self.chosen.emit(offer)
 
     def _close(self) -> None:
+        self.considered.emit(None)
         if self._list is not None:
             self._list.show_offers([])

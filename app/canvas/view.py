@@ -109,6 +109,7 @@ class SheetView(ZoomView):
         self.selection.reveal.connect(self.reveal)
         self.paper.changed.connect(self.viewport().update)
         self.add_field.chosen.connect(self.editor.take_offer)
+        self.add_field.considered.connect(self.editor.consider_offer)
         self.add_field.left.connect(self.setFocus)
         self._describe()
 

@@ -31,17 +31,21 @@ LABEL_WIDTH = 136
 class FieldRow(QWidget):
     """One field. ``committed`` carries the field's name and the input once the user is done with it.
 
+    ``considered`` carries the field's name and an input that is only tried, or None when that is over.
+
     A refused input stays where it was typed, marked by a shape, a border and the sentence that says why;
     Escape puts the value of the sheet back.
     """
 
     committed = Signal(str, object)
+    considered = Signal(str, object)
 
     def __init__(self, field: Field, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.field = field
         self._theme = theme
         self._refused = False
+        self._is_considering = False
         self.label = QLabel(field.label, self)
         self.label.setTextFormat(Qt.TextFormat.PlainText)
         self.label.setWordWrap(True)
@@ -90,7 +94,13 @@ class FieldRow(QWidget):
         grid.addWidget(self.label, 0, 0)
         grid.addWidget(self.editor, 0, 1)
         grid.addWidget(self._complaint, 1, 1)
+        self._grid = grid
         self._complaint.hide()
+
+    def add_mark(self, mark: QWidget, room: int) -> None:
+        """Put a mark at the end of the name, which keeps so many pixels clear of it."""
+        self.label.setContentsMargins(0, 0, room, 0)
+        self._grid.addWidget(mark, 0, 0, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
@@ -152,8 +162,22 @@ class FieldRow(QWidget):
             self.editor.setChecked(field.checked)
             self.editor.blockSignals(False)
 
+    def consider(self, text: str) -> None:
+        """Show an input that is tried, and announce it."""
+        if isinstance(self.editor, QLineEdit):
+            self._is_considering = True
+            self.editor.setText(text)
+            self.considered.emit(self.field.name, text)
+
+    def end_considering(self) -> None:
+        """Take back what is tried; what stands in the editor stays."""
+        if self._is_considering:
+            self._is_considering = False
+            self.considered.emit(self.field.name, None)
+
     def commit(self) -> None:
         """Hand on what is typed, if it is not what the sheet holds already."""
+        self.end_considering()
         if self.is_pending:
             self.committed.emit(self.field.name, self.text)
         elif self._refused:
@@ -161,6 +185,7 @@ class FieldRow(QWidget):
 
     def restore(self) -> None:
         """Put the sheet's value back and take the complaint away."""
+        self.end_considering()
         if isinstance(self.editor, QLineEdit):
             self.editor.setText(self.field.text)
         self._refused = False

@@ -39,6 +39,7 @@ class MainsSlider(QSlider):
         self._theme = theme
         self._mains = Mains()
         self._volts = self._mains.nominal_v
+        self._before: float | None = None  # where the handle stood when it was taken up
         self.setSingleStep(_TENTHS)
         self.setPageStep(5 * _TENTHS)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -115,6 +116,7 @@ class MainsSlider(QSlider):
         """The handle comes to the pointer."""
         if event.button() == Qt.MouseButton.LeftButton:
             self.setSliderDown(True)
+            self._before = self._volts
             self.choose(self._volts_at(event.position().x()))
             event.accept()
 
@@ -126,8 +128,13 @@ class MainsSlider(QSlider):
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """The handle stays."""
-        self.setSliderDown(False)
+        self._end_drag()
         event.accept()
+
+    def _end_drag(self) -> None:
+        self.setSliderDown(False)
+        self._before = None
+        self.update()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """A double click goes back to nominal mains."""
@@ -142,7 +149,10 @@ class MainsSlider(QSlider):
             event.ignore()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows move by a volt and Page keys by five; Home and End go to the ends of the band."""
+        """Arrows move by a volt and Page keys by five; Home and End go to the ends of the band.
+
+        Escape puts a handle that is being dragged back where it stood.
+        """
         up, down = (Qt.Key.Key_Up, Qt.Key.Key_Right), (Qt.Key.Key_Down, Qt.Key.Key_Left)
         key = event.key()
         steps = {
@@ -156,6 +166,9 @@ class MainsSlider(QSlider):
             self.choose(min(max(self._volts + steps[Qt.Key(key)], low), high))
         elif key in (Qt.Key.Key_Home, Qt.Key.Key_End):
             self.choose(low if key == Qt.Key.Key_Home else high)
+        elif key == Qt.Key.Key_Escape and self._before is not None:
+            self.choose(self._before)
+            self._end_drag()
         else:
             super().keyPressEvent(event)
             return
@@ -175,6 +188,9 @@ class MainsSlider(QSlider):
         for stop in (low, nominal, high):
             x = self.x_of(stop)
             painter.drawLine(QPointF(x, _TRACK_Y - 6), QPointF(x, _TRACK_Y + 6))
+        if self._before is not None and self._before != self._volts:
+            painter.setPen(theme.pen("accent", 1.5, (2.0, 1.5)))
+            painter.drawEllipse(QPointF(self.x_of(self._before), _TRACK_Y), _RADIUS, _RADIUS)
         self._paint_handle(painter)
         painter.end()
 

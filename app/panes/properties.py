@@ -17,6 +17,9 @@ from app.panes.fields import SHEET, Field, Form, edit_of, form_of, pair_form, un
 from app.panes.offering import Offering
 from app.panes.renaming import rename_kept
 from app.panes.rows import natural
+from app.panes.scrub import Scrub
+from app.panes.steps import STEPS
+from app.proposal import Proposal
 from app.selection import Selection
 from app.speech import told
 from app.theme import Theme
@@ -47,6 +50,7 @@ class PropertiesPane(QWidget):
         self._shape: tuple[object, ...] = ()
         self.rows: dict[str, FieldRow] = {}
         self.about: AboutPart | None = None
+        self.proposal: Proposal | None = None  # where a value goes that is only tried
         self._arrange()
         document.changed.connect(self.refresh)
         document.replaced.connect(self.refresh)
@@ -134,6 +138,8 @@ class PropertiesPane(QWidget):
         self.refresh()
 
     def _rebuild(self) -> None:
+        for row in self.rows.values():
+            row.end_considering()
         focused = next((name for name, row in self.rows.items() if row.editor.hasFocus()), None)
         self.rows = {}
         self.about = None
@@ -161,6 +167,10 @@ class PropertiesPane(QWidget):
         for field in form.fields:
             row = FieldRow(field, self._theme)
             row.committed.connect(self._on_committed)
+            row.considered.connect(self._on_considered)
+            steps = STEPS.get((form.kind, field.name))
+            if steps is not None:
+                Scrub(row, steps, self._theme)
             offers = self._offering(form, field)
             if offers is not None:
                 row.complete_from(offers)
@@ -216,6 +226,16 @@ class PropertiesPane(QWidget):
     def _on_assessed(self) -> None:
         if self.about is not None:
             self.about.refresh()
+
+    def _on_considered(self, name: str, given: str | None) -> None:
+        """Have the sheet solved as if a value were set."""
+        form, row = self._form, self.rows.get(name)
+        if self.proposal is None:
+            return
+        if given is None or form is None or row is None:
+            self.proposal.withdraw()
+        else:
+            self.proposal.consider(undo_text(form, row.field), edit_of(form, row.field, given))
 
     def _on_committed(self, name: str, given: str | bool) -> None:
         """Carry out one input as one undoable step, or mark the field and leave the sheet as it is."""

@@ -73,8 +73,9 @@ class SidePanes(QObject):
         self._show_groups()
 
     def follow(self, proposal: Proposal) -> None:
-        """Show what is considered, and have considered what a slider is dragged to."""
+        """Show what is considered, and have considered what a value is dragged to."""
         proposal.changed.connect(self.findings.outlook.show_proposal)
+        self.properties.proposal = proposal
 
     # places
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QByteArray, QMimeData, Qt
 from PySide6.QtGui import QColor, QDragEnterEvent, QDragLeaveEvent, QDragMoveEvent, QDropEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.canvas import symbols
@@ -174,6 +175,53 @@ def test_a_part_dragged_out_again_leaves_nothing(rig):
     assert rig.scene.proposal.current is None
     assert len(rig.scene.items()) == items
     assert not rig.scene.ghosts.is_held
+
+
+# the add field
+
+
+def test_walking_the_offers_considers_each_and_enter_takes_it(rig):
+    field = rig.view.add_field
+    rig.key(K.Key_Slash)
+    QTest.keyClicks(field, "EL84")
+    assert rig.scene.proposal.current is None  # typing alone puts nothing on the sheet
+    QTest.keyClick(field, K.Key_Down)
+    QTest.keyClick(field, K.Key_Up)
+    considered = rig.scene.proposal.current.sheet
+    assert considered.part_by_id["V3"].type == "EL84"
+    assert rig.scene.ghosts.count == 1
+    assert rig.document.undo_stack.count() == 0
+    QTest.keyClick(field, K.Key_Return)
+    assert rig.sheet == considered
+    assert rig.document.undo_stack.count() == 1
+    assert rig.scene.ghosts.count == 0
+
+
+@pytest.mark.parametrize("end", ["escape", "typing", "focus"])
+def test_leaving_the_offers_takes_it_back(rig, end):
+    field = rig.view.add_field
+    rig.key(K.Key_Slash)
+    QTest.keyClicks(field, "EL84")
+    QTest.keyClick(field, K.Key_Down)
+    assert rig.scene.proposal.current is not None
+    if end == "escape":
+        QTest.keyClick(field, K.Key_Escape)
+    elif end == "typing":
+        QTest.keyClick(field, K.Key_Backspace)
+    else:
+        rig.view.setFocus()
+    assert rig.scene.proposal.current is None
+    assert rig.scene.ghosts.count == 0
+    assert rig.document.undo_stack.count() == 0
+
+
+def test_a_wire_typed_out_is_considered(rig):
+    rig.key(K.Key_Slash)
+    QTest.keyClicks(rig.view.add_field, "V1.4 V1.5")
+    assert rig.scene.proposal.current.text == "Strap V1.4 to V1.5"
+    assert rig.scene.ghosts.count == 1
+    QTest.keyClick(rig.view.add_field, K.Key_Escape)
+    assert rig.scene.proposal.current is None
 
 
 # what others consider
