@@ -62,7 +62,7 @@ def rows_for(view: SheetView) -> Rows:
     turning = [] if all(part.kind in REMARK_KINDS for part in chosen) else [*_TURNING, None]
     tubes = [part for part in chosen if isinstance(part, Tube)]
     if len(view.selection.ids) == 1:
-        of_tube = ["replace type", None] if tubes else []
+        of_tube = ["chain", "replace type", None] if tubes else []
         reaching = [] if chosen[0].kind in REMARK_KINDS else [None, "select connected"]
         string = ["select string"] if tubes else []
         of_tube += ["take out", None] if chosen[0].kind == "joint" else []
@@ -71,7 +71,8 @@ def rows_for(view: SheetView) -> Rows:
     swapping = [name for name in ("swap tubes", "swap places") if view.entries[name].is_possible]
     numbering = ["number selected", "replace type"] if tubes else []
     tail = [None, *swapping, *numbering] if swapping or numbering else []
-    return _named(view, *_COPYING, None, *turning, *as_one, "select connected", "put on grid", *tail)
+    wiring = ["chain", None] if tubes else []
+    return _named(view, *wiring, *_COPYING, None, *turning, *as_one, "select connected", "put on grid", *tail)
 
 
 def paper_rows(view: SheetView, at: Point) -> Rows:

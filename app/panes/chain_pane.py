@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QHideEvent, QKeyEvent
+from PySide6.QtGui import QFontMetrics, QHideEvent, QKeyEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QHBoxLayout,
@@ -29,7 +29,6 @@ from app.panes.chain_choices import (
 )
 from app.panes.chain_order import OrderList, OrderRow
 from app.panes.chain_rows import (
-    LABEL_WIDTH,
     ChoiceRow,
     FittedArea,
     Line,
@@ -60,6 +59,7 @@ from core.sentences import sentence
 from core.units import Dimension, format_quantity, parse
 
 LONGEST_ALLOWANCE_M = 5.0
+_LABEL_ROOM = 4
 
 
 @guarded
@@ -93,7 +93,6 @@ class ChainPane(QWidget):
         self.reference = ChoiceRow(self.tr("Chassis"), theme, self)
         self.wire_size = ChoiceRow(self.tr("Wire"), theme, self)
         self.allowance = FieldRow(self._allowance_field(), theme, self)
-        self.allowance.label.setFixedWidth(LABEL_WIDTH)
         self.replace = QCheckBox(self.tr("Replace wiring"), self)
         self.shunts = QCheckBox(self.tr("Shunts where unequal"), self)
         self.replace.setToolTip(
@@ -124,14 +123,11 @@ class ChainPane(QWidget):
         body.setAutoFillBackground(False)
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 10, 4)
-        column.setSpacing(5)
+        column.setSpacing(3)
         for row in (self.offers, self.supply, self.reference, self.wire_size, self.allowance):
             column.addWidget(row)
-        boxes = QHBoxLayout()
         for box in (self.replace, self.shunts):
-            boxes.addWidget(box)
-        boxes.addStretch(1)
-        column.addLayout(boxes)
+            column.addWidget(box)
         column.addWidget(self.order)
         column.addWidget(self.list)
         column.addStretch(1)
@@ -171,6 +167,13 @@ class ChainPane(QWidget):
         rows = (self.offers, self.supply, self.reference, self.wire_size, self.allowance, self.order)
         for row in (*rows, self.list, self.messages):
             row.set_theme(theme)
+        labels = [
+            row.label for row in (self.supply, self.reference, self.wire_size, self.allowance, self.order)
+        ]
+        metrics = QFontMetrics(theme.font(12))
+        widest = max(metrics.horizontalAdvance(label.text()) for label in labels)
+        for label in labels:
+            label.setFixedWidth(widest + _LABEL_ROOM)
         for widget in (self.replace, self.shunts, self.build_button, self.close_button):
             widget.setFont(theme.font(12))
         self.summary.setFont(theme.font(12, bold=True))

@@ -30,8 +30,8 @@ from core.chains import ChainOffer
 from core.results import Severity
 from core.units import THIN_SPACE
 
-LABEL_WIDTH = 78
 _INDENT = 21
+_NARROWEST = 90  # a choice is rather cut than the pane
 _MOST_TOLD = 96
 _NO_BREAK = "\u202f"
 _MOST_OFFERS = 6  # four that are usual and two lines of other volts
@@ -101,10 +101,10 @@ class ChoiceRow(QWidget):
     def __init__(self, word: str, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.label = QLabel(word, self)
-        self.label.setFixedWidth(LABEL_WIDTH)
         self.label.setProperty("role", "soft")
         self.combo = FlatCombo(theme, self)
         self.combo.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.combo.setMinimumWidth(_NARROWEST)
         self.combo.setAccessibleName(word)
         self.label.setBuddy(self.combo)
         row = QHBoxLayout(self)

@@ -5,8 +5,9 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QMenu
 
+from app.canvas import context_menu
 from app.panes.chain_pane import ChainPane
 from app.theme import DARK
 from core.results import SEVERITIES
@@ -386,6 +387,24 @@ def test_the_menu_opens_it_too(window) -> None:
     assert action.text().endswith("C")
     action.trigger()
     assert window.side._builder.content.isVisible()
+
+
+def test_the_menu_of_sockets_offers_it(window) -> None:
+    window.selection.set(("V3", "V4"))
+    names = [None if row is None else row.text for row in context_menu.rows_for(window.view)]
+    assert names[0] == "&Wire a chain…"
+    window.selection.set(("V3",))
+    assert "&Wire a chain…" in [
+        None if row is None else row.text for row in context_menu.rows_for(window.view)
+    ]
+    window.view.setFocus()
+    window.activateWindow()
+    assert QTest.qWaitForWindowActive(window)
+    key(K.Key_Menu)
+    (menu,) = [each for each in window.view.findChildren(QMenu) if each.isVisible()]
+    action = next(each for each in menu.actions() if each.text().startswith("&Wire a chain"))
+    QTest.mouseClick(menu, LEFT, Qt.KeyboardModifier.NoModifier, menu.actionGeometry(action).center())
+    assert window.side._builder.content.plan.order == ("V3",)
 
 
 def test_a_string_from_the_mains_warns(open_window) -> None:
