@@ -146,7 +146,8 @@ def mend_entries(document: Document, item_id: str) -> tuple[Entry, ...]:
 
 
 def _entry(document: Document, offer: MendOffer) -> Entry:
+    shown = offer.label.replace("&", "&&")  # an ampersand would be taken for the mark of a letter to press
     return Entry(
-        QCoreApplication.translate("findings", "Mend: {mend}").format(mend=offer.label),
+        QCoreApplication.translate("findings", "Mend: {mend}").format(mend=shown),
         lambda: document.apply(offer.title, offer.edit),
     )

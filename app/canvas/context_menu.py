@@ -13,6 +13,7 @@ from app.actions import Entry, fill, set_apart
 from app.canvas import words
 from app.canvas.arrange_actions import ALIGNING, DISTRIBUTING
 from app.canvas.routing import Point
+from app.mends import mend_entries
 from core.sheet import REMARK_KINDS, Tube
 
 if TYPE_CHECKING:
@@ -58,7 +59,8 @@ def rows_for(view: SheetView) -> Rows:
     if not chosen:
         pairing = [name for name in ("twist", "untwist", "find way") if view.entries[name].is_possible]
         splitting = ["properties", "split"] if len(view.selection.ids) == 1 else []
-        return _named(view, *splitting, *pairing, "delete", None, "select connected")
+        rows = _named(view, *splitting, *pairing, "delete", None, "select connected")
+        return [*_mends(view), *rows]
     turning = [] if all(part.kind in REMARK_KINDS for part in chosen) else [*_TURNING, None]
     tubes = [part for part in chosen if isinstance(part, Tube)]
     if len(view.selection.ids) == 1:
@@ -66,13 +68,22 @@ def rows_for(view: SheetView) -> Rows:
         reaching = [] if chosen[0].kind in REMARK_KINDS else [None, "select connected"]
         string = ["select string"] if tubes else []
         of_tube += ["take out", None] if chosen[0].kind == "joint" else []
-        return _named(view, "properties", None, *of_tube, *turning, *_COPYING, *reaching, *string)
+        rows = _named(view, "properties", None, *of_tube, *turning, *_COPYING, *reaching, *string)
+        return [*_mends(view), *rows]
     as_one = ["turn as one", "turn left as one", None]
     swapping = [name for name in ("swap tubes", "swap places") if view.entries[name].is_possible]
     numbering = ["number selected", "replace type"] if tubes else []
     tail = [None, *swapping, *numbering] if swapping or numbering else []
     wiring = ["chain", None] if tubes else []
     return _named(view, *wiring, *_COPYING, None, *turning, *as_one, "select connected", "put on grid", *tail)
+
+
+def _mends(view: SheetView) -> Rows:
+    """What would mend the findings at the one thing that is selected."""
+    if len(view.selection.ids) != 1:
+        return []
+    entries = mend_entries(view.document, next(iter(view.selection.ids)))
+    return [*entries, None] if entries else []
 
 
 def paper_rows(view: SheetView, at: Point) -> Rows:

@@ -20,7 +20,7 @@ from core.rules.mends import EXPONENT, resistor_for
 from core.rules.strapping import has_halves, shorted_heater, wrong_halves
 from core.rules.words import band, listed, ohms, percent, rating, set_volts, share, volts
 from core.sentences import Text
-from core.sheet import Tube
+from core.sheet import Tube, Winding
 
 DROP_SHARE = 0.02
 RIGHT_RATIO = 1.005
@@ -74,7 +74,8 @@ def _deferred(case: Case, part_id: str, section: HeaterPoint | None) -> Mend | N
     shorted = [one for one in line.supplies if one in case.shorted]
     if shorted:
         return Mend(sentence("Mend the short circuit of {id} first.", id=listed(shorted)))
-    if section is not None and is_unbalanced(one.rated_a for one in string_of(case, section)):
+    is_strung = section is not None and section.key in case.topology.series_of
+    if section is not None and is_strung and is_unbalanced(one.rated_a for one in string_of(case, section)):
         return Mend(BALANCE_FIRST)
     return None
 
@@ -120,15 +121,26 @@ def _lower(case: Case, line: Line, alike: list[HeaterPoint]) -> Mend:
     """What would bring heaters that are over by about the same to their rating."""
     if line.has_mains:
         return dropper_mend(case, line, alike[-1])
-    feeds = [(feed, one) for one in alike if (feed := feed_of(case, line, one)) is not None]
+    feeds = _feeds(case, line, alike)
     if not feeds:
         return Mend(_several_supplies(line, alike[-1]))
     feed = feeds[0][0]
-    same = [need(case, one, section) for one, section in feeds if one.leg == feed.leg]
-    wanted = Need((same[0].v + same[-1].v) / 2, (same[0].factor + same[-1].factor) / 2)
-    return single_supply_mend(
-        case, feed, wanted, listed([section.owner for one, section in feeds if one.leg == feed.leg])
-    )
+    same = [(one, section) for one, section in feeds if one.leg == feed.leg]
+    low, high = need(case, *same[0]), need(case, *same[-1])
+    wanted = Need((low.v + high.v) / 2, (low.factor + high.factor) / 2)
+    return single_supply_mend(case, feed, wanted, listed([section.owner for _, section in same]))
+
+
+def _feeds(case: Case, line: Line, sections: list[HeaterPoint]) -> list[tuple[Feed, HeaterPoint]]:
+    """Each of some heaters of a line with what feeds it; only halves of a winding differ from heater to heater."""
+    first = feed_of(case, line, sections[0])
+    if first is None:
+        return []
+    part = case.sheet.part_by_id[first.supply]
+    if not isinstance(part, Winding) or not part.centre_tap:
+        return [(first, section) for section in sections]
+    found = ((feed_of(case, line, section), section) for section in sections)
+    return [(feed, section) for feed, section in found if feed is not None]
 
 
 def _several_supplies(line: Line, section: HeaterPoint) -> Sentence:

@@ -10,6 +10,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from app.canvas import context_menu
 from app.document import Document
 from app.live import Live
 from app.mends import mend_entries
@@ -21,12 +22,14 @@ from app.selection import Selection
 from app.solver import Solver
 from app.theme import DARK, LIGHT
 from app.viewpoint import Viewpoint
+from core.assess import assess
 from core.catalogue import load_builtin
 from core.edits import set_sheet
 from core.results import Finding, sentence
 from core.samples import sample_bytes
 from core.sheet import Sheet
 from core.storage import load
+from tests.app.canvas_rig import make_rig
 from tests.app.panes_sample import load_fonts
 
 
@@ -258,3 +261,16 @@ def test_what_cannot_be_done_is_not_offered(bench: Bench) -> None:
     assert assessment is not None
     stray = Finding("x", "fault", ("V1",), *(sentence("x"),) * 3, remedies=assessment.findings[0].remedies)
     assert bench.pane.mends.of(stray) == ()
+
+
+def test_the_menu_on_the_drawing_begins_with_them(qtbot: QtBot) -> None:
+    rig = make_rig(qtbot, sample())
+    rig.document.take_assessment(assess(rig.sheet, load_builtin()))
+    rig.selection.set(("V5",))
+    first, second, *_ = context_menu.rows_for(rig.view)
+    assert first is not None and first.text == "Mend: Strap 4 to 5" and second is None
+    first.action()
+    assert rig.undo_names == ["Strap 4 to 5"]
+    rig.selection.set(("V1",))
+    texts = [row.text for row in context_menu.rows_for(rig.view) if row is not None]
+    assert not any(text.startswith("Mend") for text in texts)
