@@ -51,6 +51,7 @@ def scroll_bar_style(theme: Theme) -> str:
     QScrollBar::handle:hover {{ background: {theme.soft}; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; border: none; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QAbstractScrollArea::corner {{ background: transparent; border: none; }}
     """
 
 

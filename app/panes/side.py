@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QObject, Qt
@@ -81,16 +82,23 @@ class SidePanes(QObject):
 
     def restore_usual(self) -> None:
         """Findings, properties and what can be added in one place to the right, the tables below them."""
-        for pane in self.panes.values():
+        closed = [] if self._builder is None else [self._builder.pane]
+        for pane in closed:
+            pane.close()
+        self.ground.rearranged.emit()  # whoever had taken room from others gives it back first
+        for pane in (*self.panes.values(), *closed):
             pane.setFloating(False)
             self.ground.removeDockWidget(pane)
         first, *others, tables = self.panes.values()
         self.ground.addDockWidget(Area.RightDockWidgetArea, first)
         self.ground.splitDockWidget(first, tables, Qt.Orientation.Vertical)
-        for before, pane in zip((first, *others), others, strict=False):
+        together = (first, *others, *closed)
+        for before, pane in pairwise(together):
             self.ground.tabifyDockWidget(before, pane)
         for pane in self.panes.values():
             pane.show()
+        for pane in closed:
+            pane.hide()
         self.ground.resizeDocks([first, tables], [USUAL_WIDTH, USUAL_WIDTH], Qt.Orientation.Horizontal)
         self.ground.resizeDocks([first, tables], [3, 2], Qt.Orientation.Vertical)
         first.raise_()

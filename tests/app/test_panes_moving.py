@@ -251,3 +251,23 @@ def test_a_broken_state_opens_the_usual_panes(open_window, settings: Settings) -
     assert all(window.side.is_open(key) for key in (FINDINGS, PROPERTIES, ADD, TABLES))
     assert window.side.is_in_front(FINDINGS) and window.side.is_in_front(TABLES)
     assert window.view.width() >= 0.6 * window.width()
+
+
+@pytest.mark.parametrize("area", [None, Area.LeftDockWidgetArea])
+def test_the_usual_panes_close_what_was_opened_for_one_job(open_window, area: Area | None) -> None:
+    window = open_window(FIRST)
+    settle()
+    usual = layout_of(window)
+    window.side.show_chain(window.view)
+    settle()
+    chain = next(dock for dock in window.ground.docks if dock not in window.side.panes.values())
+    assert window.ground.is_in_front(chain)
+    if area is not None:
+        chain.move_to(area)
+        settle()
+    action_of(panes_menu(window), "Restore the usual panes").trigger()
+    settle()
+    assert chain.isHidden() and layout_of(window) == usual
+    window.side.show_chain(window.view)
+    settle()
+    assert window.ground.is_in_front(chain) and window.side.panes[FINDINGS] in window.ground.group_of(chain)
