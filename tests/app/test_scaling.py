@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtGui import QFontInfo
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from app.settings import SCALES, Settings
 from app.theme import FAMILY
@@ -128,7 +128,7 @@ def test_every_widget_writes_in_the_bundled_font(open_window, qtbot) -> None:
     QApplication.processEvents()
     strange = {
         f"{type(widget).__name__} {widget.objectName()}"
-        for widget in QApplication.allWidgets()
+        for widget in (window, *window.findChildren(QWidget))
         if QFontInfo(widget.font()).family() != FAMILY
     }
     window.menus.view.close()
