@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QObject, Qt
+from PySide6.QtCore import QObject, QPointF, QRectF, Qt
 from PySide6.QtWidgets import QDockWidget
 
 from app.canvas.view import SheetView
@@ -29,6 +29,7 @@ class ChainBuilder(QObject):
         self.pane = Pane(CHAIN, self.tr("Chain"), self.content, theme, ground)
         ground.tabifyDockWidget(beside, self.pane)
         self.content.left.connect(self.close)
+        self.content.built.connect(self._show_whole)
         ground.rearranged.connect(self._on_rearranged)
 
     def set_theme(self, theme: Theme) -> None:
@@ -50,6 +51,14 @@ class ChainBuilder(QObject):
         self.pane.close()
         self._beside.bring_forward()
         self._view.setFocus()
+
+    def _show_whole(self, part_ids: frozenset[str]) -> None:
+        """Show the whole sheet where a part that was added lies out of sight."""
+        view = self._view
+        seen = view.mapToScene(view.viewport().rect()).boundingRect()
+        bodies = [view.sheet_scene.layout_.places[part_id].body for part_id in part_ids]
+        if not all(seen.contains(QRectF(QPointF(*body[:2]), QPointF(*body[2:]))) for body in bodies):
+            view.fit()
 
     def _take_room(self) -> None:
         """While the pane is open, what stands below its place gives way."""

@@ -64,9 +64,13 @@ _LABEL_ROOM = 4
 
 @guarded
 class ChainPane(QWidget):
-    """Follows the selection while it is shown. ``left`` comes when it is done with: built, or given up."""
+    """Follows the selection while it is shown.
+
+    ``left`` comes when it is done with: built, or given up; ``built`` carries the ids of the parts that came with it.
+    """
 
     left = Signal()
+    built = Signal(object)
 
     def __init__(self, scene: SheetScene, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -76,6 +80,7 @@ class ChainPane(QWidget):
         self.choices = Choices()
         self.settled: Settled | None = None
         self.plan = ChainPlan()
+        self._word = ""  # what the step of the history is called
         self._is_showing = False  # whether what is told of the proposal comes from here
         self._soon = QTimer(self, singleShot=True, interval=0)
         self._soon.timeout.connect(self._follow)
@@ -205,19 +210,23 @@ class ChainPane(QWidget):
         if self.plan.problem is not None or self.settled is None or self.allowance.is_refused:
             return
         made = self.plan
-        text = undo_word(self.settled.options.arrangement, len(made.order))
         try:
-            self._document.apply(text, edit_of(made))
+            self._document.apply(self._word, edit_of(made))
         except HeaterloomError as error:
             self.messages.show_lines([("fault", told(error))])
             self.told.fit()
             return
         self.left.emit()
+        self.built.emit(frozenset(part.id for part in made.parts))
 
     def _on_proposal(self, proposed: object) -> None:
-        """When a gesture has given up what it showed, the drawing shows the chain again."""
-        if proposed is None and not self._is_showing and self.isVisible():
+        """A large sheet is solved later; and when a gesture has given up what it showed, the chain is shown again."""
+        if self._is_showing or not self.isVisible():
+            return
+        if proposed is None:
             self._soon.start()
+        elif isinstance(proposed, Proposed) and proposed.text == self._word:
+            self.summary.setText(summary_of(self.plan, proposed))
 
     def hideEvent(self, event: QHideEvent) -> None:
         """What is not seen is not considered either."""
@@ -313,8 +322,8 @@ class ChainPane(QWidget):
             if self.plan.problem is not None or not self.isVisible():
                 self._scene.proposal.withdraw()
                 return None
-            text = undo_word(settled.options.arrangement, len(self.plan.order))
-            return self._scene.proposal.consider(text, edit_of(self.plan))
+            self._word = undo_word(settled.options.arrangement, len(self.plan.order))
+            return self._scene.proposal.consider(self._word, edit_of(self.plan))
         finally:
             self._is_showing = False
 

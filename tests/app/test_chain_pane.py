@@ -381,6 +381,16 @@ def test_the_cross_closes_it_and_takes_back_what_was_shown(window, qtbot) -> Non
     qtbot.waitUntil(lambda: tables.height() == before)
 
 
+def test_a_supply_that_is_added_out_of_sight_is_shown(window) -> None:
+    window.view.fit()
+    open_chain(window, "V1", "V3")
+    assert window.view.mapFromScene(0.0, 0.0).x() < 0, "where the new winding will stand"
+    key(K.Key_Return)
+    left, top, right, bottom = window.scene.layout_.places["T1"].body
+    seen = window.view.mapToScene(window.view.viewport().rect()).boundingRect()
+    assert seen.contains(left, top) and seen.contains(right, bottom)
+
+
 def test_the_menu_opens_it_too(window) -> None:
     window.selection.set(("V3",))
     action = next(each for each in window.menus.edit.actions() if each.text().startswith("&Wire a chain"))
