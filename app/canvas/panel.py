@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 _PLACE = QPoint(262, 14)  # beside the add field
 _BELOW = 50
-_MARGIN = 10
+_MARGIN = 16
 
 
 @guarded
@@ -37,6 +37,7 @@ class Panel(QFrame):
         super().__init__(view)
         self.view = view
         self._width = width
+        self._is_high = below
         self.setObjectName("CanvasPanel")
         self.question = QLabel(self)
         self.field = PanelField(self)
@@ -85,10 +86,10 @@ class Panel(QFrame):
         self.field.selectAll()
 
     def fit(self) -> None:
-        """As high as what it says; beside the add field if there is room, else below it."""
+        """As high as what it says; one line beside the add field if there is room, anything else below it."""
         room = self.view.width() - 2 * _MARGIN
         width = min(self._width, room)
-        beside = _PLACE.x() + width <= self.view.width() - _MARGIN
+        beside = not self._is_high and _PLACE.x() + width <= self.view.width() - _MARGIN
         height = max(self.layout().heightForWidth(width), self.layout().sizeHint().height(), 30)  # type: ignore[union-attr]
         self.setGeometry(_PLACE.x() if beside else _MARGIN, _PLACE.y() if beside else _BELOW, width, height)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QPoint
+from PySide6.QtCore import QEvent, QPoint, QRect
 
 from app.canvas import words
 from app.canvas.adding import Offer
@@ -19,7 +19,9 @@ from core.sheet import Tube
 if TYPE_CHECKING:
     from app.canvas.view import SheetView
 
-_WIDTH = 400
+_WIDTH = 380
+_COVERED = 240  # how far down the panel and its first offers may reach
+_APART = 20
 _MOST = 12
 _TOLD = 8
 
@@ -51,6 +53,17 @@ class ReplaceLine(Panel):
         self.answer.setText(words.tr("Type a tube type; Enter puts it into the socket."))
         self.offers.set_theme(self.view.sheet_scene.theme)
         super().enter()
+        self._uncover()
+
+    def _uncover(self) -> None:
+        """Scroll what lies under the panel and its offers out from below them."""
+        items = [self.view.sheet_scene.item_of(part_id) for part_id in self._tubes]
+        rects = [item.sceneBoundingRect() for item in items if item is not None]
+        shown = [self.view.mapFromScene(rect).boundingRect() for rect in rects]
+        covered = QRect(0, 0, self.geometry().right(), self.geometry().top() + _COVERED)
+        under = [rect.left() for rect in shown if rect.intersects(covered)]
+        if under:
+            self.view.scroll_by(QPoint(min(under) - covered.right() - _APART, 0))
 
     def _on_edited(self, text: str) -> None:
         catalogue = self.view.document.catalogue

@@ -166,6 +166,13 @@ def test_the_pins_are_checked_before_it_is_done(real):
     assert real.sheet == small_sheet()
 
 
+def test_the_tube_is_not_hidden_by_what_is_asked_of_it(real):
+    real.view.centerOn(300, 200)
+    line = replace(real, "V1")
+    body = real.scene.part_items["V1"].sceneBoundingRect()
+    assert not real.view.mapFromScene(body).boundingRect().intersects(line.geometry())
+
+
 def test_escape_replaces_nothing(real):
     line = replace(real, "V1")
     QTest.keyClicks(line.field, "ECC83")
