@@ -99,8 +99,7 @@ class MainWindow(QMainWindow):
             self._wants_style_sheet = True
             self._dress()
             self.ground.give_room()
-            proposal = self.view.sheet_scene.proposal
-            made = SidePanes(self.document, self.selection, self.viewpoint, self.theme, self.ground, proposal)
+            made = SidePanes(self.document, self.selection, self.viewpoint, self.theme, self.ground)
             self._side = made
             made.restore(self.settings.bytes_of("panes"))
             made.follow(self.scene.proposal)

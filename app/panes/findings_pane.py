@@ -20,7 +20,7 @@ from app.panes.controls import FlatCombo, ground_style, scroll_bar_style
 from app.panes.finding_cards import cards, condition_word, conditions_in, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.panes.proposal_rows import ProposalCard
-from app.proposal import Proposal
+from app.proposal import Proposal, Proposed
 from app.selection import Selection
 from app.speech import told
 from app.theme import Theme, palette
@@ -38,15 +38,10 @@ class FindingsPane(QWidget):
     count_changed = Signal(int)
 
     def __init__(
-        self,
-        document: Document,
-        selection: Selection,
-        theme: Theme,
-        parent: QWidget | None = None,
-        proposal: Proposal | None = None,
+        self, document: Document, selection: Selection, theme: Theme, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._proposal = proposal
+        self._proposal: Proposal | None = None
         self.mends = Mends(document, self)
         self._document = document
         self._selection = selection
@@ -74,6 +69,15 @@ class FindingsPane(QWidget):
             signal.connect(self.refresh)
         self.set_theme(theme)
         self.refresh()
+
+    def follow(self, proposal: Proposal) -> None:
+        """Put mends that are being considered there, and tell what anything that is under way would do."""
+        self._proposal = proposal
+        proposal.changed.connect(self._show_proposal)
+
+    def _show_proposal(self, proposed: Proposed | None) -> None:
+        # a mend of this very list is told beside the drawing: here it would cover its own card
+        self.outlook.show_proposal(None if self.list.hot is not None else proposed)
 
     def _arrange(self) -> None:
         head = QHBoxLayout()

@@ -40,7 +40,6 @@ class SidePanes(QObject):
         viewpoint: Viewpoint,
         theme: Theme,
         ground: Ground,
-        proposal: Proposal | None = None,
     ) -> None:
         super().__init__(ground)
         self.ground = ground
@@ -50,7 +49,7 @@ class SidePanes(QObject):
         self._catalogue = document.catalogue
         self._theme = theme
         self._builder: ChainBuilder | None = None
-        self.findings = FindingsPane(document, selection, theme, ground, proposal)
+        self.findings = FindingsPane(document, selection, theme, ground)
         self.properties = PropertiesPane(document, selection, theme, ground)
         self.parts_list = PartsList(document.catalogue, theme, ground)
         self.tables = TablesPane(document, selection, viewpoint, theme, ground)
@@ -75,7 +74,7 @@ class SidePanes(QObject):
 
     def follow(self, proposal: Proposal) -> None:
         """Show what is considered, and have considered what a value is dragged to."""
-        proposal.changed.connect(self.findings.outlook.show_proposal)
+        self.findings.follow(proposal)
         self.properties.proposal = proposal
 
     # places

@@ -48,7 +48,8 @@ class Bench:
         self.live = Live(self.document, self.viewpoint, self.solver)
         self.proposal = Proposal(self.document, self.viewpoint, self.solver)
         self.selection = Selection()
-        self.pane = FindingsPane(self.document, self.selection, LIGHT, None, self.proposal)
+        self.pane = FindingsPane(self.document, self.selection, LIGHT)
+        self.pane.follow(self.proposal)
         self.live.refresh()
         self.pane.mends.settle()
 
@@ -140,6 +141,18 @@ def test_a_click_does_it_as_one_named_step(bench: Bench) -> None:
     assert bench.document.sheet == before
     bench.pane.mends.settle()
     assert bench.card("half-heated").mends
+
+
+def test_a_considered_mend_is_not_told_over_its_own_card(bench: Bench) -> None:
+    QTest.mouseMove(bench.pane.list.viewport(), QPoint(5, 5))
+    QTest.mouseMove(bench.pane.list.viewport(), bench.middle("half-heated"))
+    assert bench.proposal.current is not None and bench.pane.outlook.isHidden()
+    QTest.mouseMove(bench.pane.list.viewport(), QPoint(5, 5))
+    offer = bench.card("half-heated").mends[0]
+    bench.proposal.consider(offer.title, offer.edit)
+    assert bench.pane.outlook.isVisible(), "what is considered elsewhere is told here"
+    bench.proposal.withdraw()
+    assert bench.pane.outlook.isHidden()
 
 
 def test_a_press_that_slips_off_does_nothing(bench: Bench) -> None:
