@@ -9,11 +9,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 from typing import NamedTuple
 
 from app.canvas.cells import Cells, touching
-from app.canvas.lanes import in_lanes
-from app.canvas.pairs import SHORTEST, follow, parted, shadow, trunk_of
+from app.canvas.lanes import in_lanes, overlap
+from app.canvas.pairs import SHORTEST, cut_backs, follow, parted, shadow, trunk_of
 from app.canvas.routing import (
     CLEAR,
     Point,
@@ -36,6 +37,11 @@ from app.canvas.routing import (
 STRAP_CLEAR = 4.0  # a strap on one socket stays inside the first lane of the wires
 _REGIONS = (100.0, 300.0, 1000.0)
 _MARGIN = 2.0
+_BEND = 50.0  # what a bend counts where two ways are compared, in units of length
+_TOUCH = 0.5
+_LOOSE = 0.5  # what a unit of a pair counts that is left untwisted
+_SHARED = 3.0  # what a unit counts that lies on a wire of another terminal
+_HIT = 1000.0
 _SAME = 0.01  # closer than this two terminals are one
 
 
@@ -66,18 +72,39 @@ class Board:
         self.routes: dict[str, Route] = {}
         self.trunks: dict[str, Route] = {}
         self.ranks: Mapping[str, float] = {}
+        self.part_ranks: Mapping[str, int] = {}
         self.zones = Cells()
         self._looked: list[Rect] = []
         self._tracks: dict[str, list[Track]] = {}
         self._bodies = Cells()
         self._labels = Cells()
+        self._volts = Cells()
+        self._wide_volts = Cells()
         self._wires = Cells()
         self._texts = Cells()
 
-    def place(self, part_id: str, body: Rect, *labels: Rect) -> None:
-        """Put a part with its labels, or move it."""
+    def place(
+        self,
+        part_id: str,
+        body: Rect,
+        label: Rect,
+        volts: tuple[Rect, ...] = (),
+        wide_volts: tuple[Rect, ...] = (),
+    ) -> None:
+        """Put a part with its label and the volts at its pins, or move it; twisted pairs keep off ``wide_volts``."""
         self._bodies.put(part_id, (body,))
-        self._labels.put(part_id, labels)
+        self._labels.put(part_id, (label,))
+        self._volts.put(part_id, volts)
+        self._wide_volts.put(part_id, wide_volts)
+
+    def is_label_free(self, part_id: str, rect: Rect) -> bool:
+        """Whether a label may stand there: off all bodies and volts, and off the labels of parts of lower rank."""
+        rank = self.part_ranks.get(part_id, 0)
+        return (
+            all(name == part_id for name in self._bodies.near(rect))
+            and all(self.part_ranks.get(name, 0) >= rank for name in self._labels.near(rect))
+            and not self._volts.near(rect)
+        )
 
     def place_words(self, part_id: str, rect: Rect) -> None:
         """Put a note: words that wires go round as they do round labels."""
@@ -88,26 +115,42 @@ class Board:
         """Take a part away."""
         self._bodies.drop(part_id)
         self._labels.drop(part_id)
+        self._volts.drop(part_id)
+        self._wide_volts.drop(part_id)
 
     def taken_by(self, part_id: str) -> set[Rect]:
         """What body and labels of a part take; empty for a part that is not on the board."""
-        return {*self._bodies.rects(part_id), *self._labels.rects(part_id)}
+        return {
+            *self._bodies.rects(part_id),
+            *self._labels.rects(part_id),
+            *self._volts.rects(part_id),
+            *self._wide_volts.rects(part_id),
+        }
 
     def parts_near(self, rect: Rect) -> list[str]:
         """Parts whose body or label shares area with a rectangle."""
         return sorted({*self._bodies.near(rect), *self._labels.near(rect)})
 
     def lay(
-        self, wire_id: str, start: Port, end: Port, clear: float = CLEAR, via: Sequence[Point] = ()
+        self,
+        wire_id: str,
+        start: Port,
+        end: Port,
+        clear: float = CLEAR,
+        via: Sequence[Point] = (),
+        wide: bool = False,
     ) -> Route:
-        """Find a route for a wire through corners that are set, and keep it; its own old route is no obstacle."""
+        """Find a route for a wire through corners that are set, and keep it; its own old route is no obstacle.
+
+        A ``wide`` one will be twisted with another.
+        """
         self.lift(wire_id)
         self._looked.clear()
         rank, ends = self._rank(wire_id), (start.point, end.point)
         stops = [start, *(Port(x, y, 0.0, 1.0, 0.0, free=True) for x, y in via), end]
 
         def leg(number: int) -> Route:
-            return self.find(stops[number], stops[number + 1], clear, before=rank, ends=ends)
+            return self.find(stops[number], stops[number + 1], clear, before=rank, ends=ends, wide=wide)
 
         legs = [leg(number) for number in range(len(stops) - 1)]
         for number in range(1, len(stops) - 1):
@@ -135,14 +178,33 @@ class Board:
         trunk = trunk_of(partner, start.reach, end.reach)
         if trunk is None:
             return self.find(start, end, before=rank), None
-        first, last = follow(trunk)
-        own = shadow(trunk)
-        head, trunk = parted(self.find(start, first, shun=own, before=rank), trunk)
-        tail, backwards = parted(self.find(end, last, shun=own, before=rank), tuple(reversed(trunk)))
+        tail, trunk = self._leave(end, trunk, rank)
+        head, backwards = self._leave(start, tuple(reversed(trunk)), rank)
         trunk = tuple(reversed(backwards))
         if length_of(trunk) < SHORTEST:
             return self.find(start, end, before=rank), None
         return (*head, *trunk[1:-1], *reversed(tail)), trunk
+
+    def _leave(self, end: Port, trunk: Route, rank: float) -> tuple[Route, Route]:
+        """The lead from a terminal to the end of a trunk, which is cut back where that makes the lead plainer."""
+        best: tuple[Route, Route] | None = None
+        least = math.inf
+        for shorter in cut_backs(trunk):
+            lead = self.find(end, follow(shorter)[1], shun=shadow(shorter), before=rank)
+            loose = length_of(trunk) - length_of(shorter)
+            shared = self._shared(lead, end.point, rank)
+            cost = length_of(lead) + _BEND * len(lead) + _LOOSE * loose + _SHARED * shared
+            if cost < least:
+                best, least = (lead, shorter), cost
+        assert best is not None
+        lead, backwards = parted(best[0], tuple(reversed(best[1])))
+        return lead, tuple(reversed(backwards))
+
+    def _shared(self, line: Route, end: Point, rank: float) -> float:
+        """Over which length a line lies on wires laid before it, but for those on its own terminal."""
+        xs, ys = [x for x, _ in line], [y for _, y in line]
+        region = grown((min(xs), min(ys), max(xs), max(ys)), _MARGIN)
+        return _shared(line, self.around(region, 0.0, (end,), rank).tracks)
 
     def _rank(self, wire_id: str) -> float:
         return self.ranks.get(wire_id, math.inf)
@@ -166,11 +228,12 @@ class Board:
         shun: tuple[Rect, ...] = (),
         before: float = math.inf,
         ends: tuple[Point, ...] = (),
+        wide: bool = False,
     ) -> Route:
         """The best route between two ports as the board stands; nothing is kept.
 
         ``shun`` are further places that it may not run through; wires from rank ``before`` on are not minded. Wires
-        on ``ends``, the two ports where not given, are kin.
+        on ``ends``, the two ports where not given, are kin. A ``wide`` one will be twisted with another.
         """
         (ax, ay), (bx, by) = start.exit, end.exit
         span = (min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
@@ -178,16 +241,27 @@ class Board:
         found = None
         for reach in _REGIONS:
             region = grown(span, reach)
-            around = self.around(region, clear, ends, before)
-            around = replace(around, bodies=[*around.bodies, *shun]) if shun else around
+            around = self.around(region, clear, ends, before, wide)
+            around = replace(around, walls=shun) if shun else around
             found = route(start, end, around, region)
             if found is not None:
                 break
         self._looked.append(grown(region, clear))
-        return plain_route(start, end) if found is None else in_lanes(found, around)
+        if found is None:
+            return plain_route(start, end)
+        line = in_lanes(found, around)
+        if _shared(line, around.tracks) <= _TOUCH:
+            return line
+        other = route(start, end, around, region, lanes=True)
+        return line if other is None else min(line, in_lanes(other, around), key=partial(_cost, around))
 
     def around(
-        self, region: Rect, clear: float = CLEAR, ends: tuple[Point, ...] = (), before: float = math.inf
+        self,
+        region: Rect,
+        clear: float = CLEAR,
+        ends: tuple[Point, ...] = (),
+        before: float = math.inf,
+        wide: bool = False,
     ) -> Surroundings:
         """What lies in a region; wires that end on one of the points ``ends`` are kin."""
         near = grown(region, clear)
@@ -201,7 +275,12 @@ class Board:
             group.extend(track for track in self._tracks[name] if touching(_box_of(track), region))
         return Surroundings(
             bodies=[rect for name in self._bodies.near(near) for rect in self._bodies.rects(name)],
-            labels=[rect for name in self._labels.near(region) for rect in self._labels.rects(name)],
+            labels=[
+                rect
+                for words in (self._labels, self._wide_volts if wide else self._volts)
+                for name in words.near(region)
+                for rect in words.rects(name)
+            ],
             tracks=strangers,
             kin=kin,
             clear=clear,
@@ -274,9 +353,24 @@ class Board:
         return not (
             self._bodies.near(rect)
             or self._labels.near(rect)
+            or self._volts.near(rect)
             or self._wires.near(rect)
             or any(self._rank(name) < rank for name in self._texts.near(rect))
         )
+
+
+def _shared(line: Route, tracks: Sequence[Track]) -> float:
+    """Over which length a line lies on, or close beside, wires."""
+    return sum(overlap(piece, tracks) for piece in tracks_of(line))
+
+
+def _cost(around: Surroundings, line: Route) -> float:
+    """What speaks against a way: its length, its bends, texts and bodies that it crosses, wires that it lies on."""
+    pieces = tracks_of(line)
+    texts = sum(crosses(piece, label) for piece in pieces for label in around.labels)
+    bodies = sum(crosses(piece, body) for piece in pieces[1:-1] for body in (*around.bodies, *around.walls))
+    bends = _BEND * len(line)
+    return length_of(line) + bends + _SHARED * _shared(line, around.tracks) + _HIT * (texts + 10 * bodies)
 
 
 def _same(a: Point, b: Point) -> bool:

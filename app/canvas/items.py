@@ -111,8 +111,8 @@ class PartItem(QGraphicsItem):
                     self._far = symbols.far_tube(self.place.part, self.catalogue, look, self.theme)
                 symbols.paint_far(painter, self._far)
                 return
-            part, ghost = self.place.part, self._ghost
-            symbols.paint_part(painter, part, self.catalogue, self.look, self.theme, scale, ghost)
+            part, ghost, side = self.place.part, self._ghost, self.place.side
+            symbols.paint_part(painter, part, self.catalogue, self.look, self.theme, scale, ghost, side)
         except Exception:  # Qt aborts or repeats for ever on an exception from paint()
             _paint_failure(painter, self._bounds, self.theme, self.place.part.id)
 

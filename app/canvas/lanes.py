@@ -48,7 +48,7 @@ def in_lanes(route: Route, around: Surroundings) -> Route:
     """The route with its inner pieces moved into free lanes; the pieces at the terminals keep their place."""
     points = list(route)
     hurdles = _Hurdles(
-        [grown(body, max(around.clear - 2, 0.0)) for body in around.bodies],
+        [*(grown(body, max(around.clear - 2, 0.0)) for body in around.bodies), *around.walls],
         [grown(label, 1.0) for label in around.labels],
         around.tracks,
         around.kin,

@@ -7,11 +7,11 @@ looks as it did on the screen. Where something changes, only what looked at that
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from app.canvas import symbols
 from app.canvas.board import STRAP_CLEAR, Board, Kept, port_at
-from app.canvas.cells import touching
+from app.canvas.cells import Cells, touching
 from app.canvas.pairs import Sides, sides_of
 from app.canvas.places import Place, place_of
 from app.canvas.routing import CLEAR, Point, Port, Rect
@@ -42,7 +42,8 @@ class Layout:
     """Places of parts by id and routes of wires by id (in ``board``).
 
     ``order`` says in which order wires are laid; ``followers`` names the leading wire of each second wire of a pair
-    that is drawn twisted; ``disturbed`` are the places that the last update left or took.
+    that is drawn twisted; ``disturbed`` are the places that the last update left or took, ``relabelled`` the parts
+    whose label changed sides in it.
     """
 
     def __init__(self, sheet: Sheet, catalogue: Catalogue, theme: Theme) -> None:
@@ -50,12 +51,16 @@ class Layout:
         self.places: dict[str, Place] = {}
         self.followers: dict[str, str] = {}
         self.disturbed: list[Rect] = []
+        self.relabelled: set[str] = set()
         self._theme = theme
         self._catalogue = catalogue
         self._sheet = sheet
         self._preview: _Preview | None = None
+        self._label_zones = Cells()
         for part in sheet.parts:
             self._put(place_of(part, catalogue, theme))
+        self._rank_parts()
+        self._settle_labels(self.places)
         self.order = self._ordered()
         self._lay(wire.id for wire in sheet.wires)
 
@@ -118,7 +123,7 @@ class Layout:
         """Follow the sheet; answers the wires that lie elsewhere now (or are new)."""
         self.end_preview()
         old, self._sheet, self._catalogue = self._sheet, sheet, catalogue
-        self.disturbed = []
+        self.disturbed, self.relabelled = [], set()
         touched = set(change.parts)
         if change.sheet:
             touched |= {part.id for part in sheet.parts if part.kind == "tube"}
@@ -127,11 +132,41 @@ class Layout:
             for part_id in sorted(touched)
             if self._replace(part_id, self._place_of(sheet.part_by_id.get(part_id)))
         }
+        self._settle_labels(sheet.part_by_id if self._rank_parts() else touched & sheet.part_by_id.keys())
         stale = self._follow_wires(old, change.wires) | self._pair_again(moved)
         return self._settle((stale | self.wires_on(moved)) & self.ranks.keys())
 
     def _place_of(self, part: AnyPart | None) -> Place | None:
         return None if part is None else place_of(part, self._catalogue, self._theme)
+
+    def _rank_parts(self) -> bool:
+        """Note in which order labels find their sides, notes first; answers whether parts that stay changed places."""
+        before = self.board.part_ranks
+        self.board.part_ranks = {
+            part.id: -1 if part.kind == "note" else rank for rank, part in enumerate(self._sheet.parts)
+        }
+        both = [one for one in self.board.part_ranks if one in before]
+        return both != [one for one in before if one in self.board.part_ranks]
+
+    def _settle_labels(self, part_ids: Iterable[str]) -> None:
+        """Let the labels of parts, and those near what was disturbed, take their first free sides."""
+        stale = set(part_ids)
+        for rect in self.disturbed:
+            stale.update(self._label_zones.near(rect))
+
+        def redo(part_id: str) -> list[Rect]:
+            place = self.places[part_id]
+            free = (side for side, rect in enumerate(place.labels) if self.board.is_label_free(part_id, rect))
+            side = next(free, 0)
+            if side == place.side:
+                return []
+            self._put(replace(place, side=side))
+            self.relabelled.add(part_id)
+            moved = [place.label, place.labels[side]]
+            self.disturbed += moved
+            return moved
+
+        settle(stale, self.board.part_ranks, redo, self._label_zones.near)
 
     def _is_reordered(self, old: Sheet) -> bool:
         """Whether wires that stay have changed places in the sheet, and so are laid in another order."""
@@ -178,9 +213,12 @@ class Layout:
         before, taken = self.places.get(part_id), self.board.taken_by(part_id)
         if place is None:
             self.places.pop(part_id, None)
+            self._label_zones.drop(part_id)
             self.board.remove_part(part_id)
         else:
-            self._put(place)
+            self._put(
+                place if before is None else replace(place, side=min(before.side, len(place.labels) - 1))
+            )
         now = self.board.taken_by(part_id)
         if now != taken:
             self.disturbed += taken ^ now
@@ -193,7 +231,8 @@ class Layout:
         if place.part.kind == "note":
             self.board.place_words(place.part.id, place.body)
         elif place.part.kind != "frame":
-            self.board.place(place.part.id, place.body, place.label)
+            self.board.place(place.part.id, place.body, place.label, place.volts, place.wide_volts)
+            self._label_zones.put(place.part.id, place.labels)
 
     # moving on trial
 
@@ -206,11 +245,12 @@ class Layout:
                 {part_id: self.places[part_id] for part_id in moved}, set(moved)
             )
         preview.shift = (dx, dy)
-        self.disturbed = []
+        self.disturbed, self.relabelled = [], set()
         for part_id in moved:
             self._replace(part_id, preview.places[part_id].shifted(dx, dy))
         attached = self.wires_on(moved)
         if len(self.ranks) <= _FEW:
+            self._settle_labels(moved)
             return self._settle(attached | self._pair_again(set(moved)))
         # a large sheet settles when the parts are let go; until then only their own wires follow
         return self._lay_moved(self.order.with_partners(attached))
@@ -220,7 +260,7 @@ class Layout:
         if self._preview is None:
             self._preview = _Preview({}, set())
         self._preview.via = {wire_id: via}
-        self.disturbed = []
+        self.disturbed, self.relabelled = [], set()
         if len(self.ranks) <= _FEW:
             return self._settle((wire_id,))
         self._lay_group(self.order.leader_of(wire_id))
@@ -245,9 +285,11 @@ class Layout:
         preview, self._preview = self._preview, None
         if preview is None:
             return set()
-        self.disturbed = []
+        self.disturbed, self.relabelled = [], set()
         for part_id, place in preview.places.items():
             self._replace(part_id, place)
+        if len(self.ranks) <= _FEW:
+            self._settle_labels(preview.places)
         self._pair_again(preview.moved)
         for wire_id, kept in preview.kept.items():
             self.disturbed += self.board.boxes(wire_id)
@@ -305,7 +347,7 @@ class Layout:
             self.board.lift(wire_id)
             self.followers.pop(wire_id, None)
         wire = self._sheet.wire_by_id[leader]
-        self._lay_alone(wire)
+        self._lay_alone(wire, wide=len(group) == 2)
         if len(group) == 1:
             return
         second = self._sheet.wire_by_id[group[1]]
@@ -322,14 +364,14 @@ class Layout:
         if wire_id in self.order.leaders and wire_id in self.board.trunks:
             self.followers[wire_id] = self.order.leaders[wire_id]
 
-    def _lay_alone(self, wire: Wire) -> None:
+    def _lay_alone(self, wire: Wire, wide: bool) -> None:
         via = self._via(wire)
         clear = STRAP_CLEAR if len(part_ids(wire)) == 1 else CLEAR
         start, end = (
             self.port(wire.start, clear, via[0] if via else self.terminal_point(wire.end)),
             self.port(wire.end, clear, via[-1] if via else self.terminal_point(wire.start)),
         )
-        self.board.lay(wire.id, start, end, clear, via)
+        self.board.lay(wire.id, start, end, clear, via, wide)
 
     def _via(self, wire: Wire) -> tuple[Point, ...]:
         """The corners that are set for a wire; they go along while both its ends are being moved."""

@@ -12,6 +12,8 @@ AMPLITUDE = 4.0
 PITCH = 26.0  # length of one full twist on the sheet
 _LEAD = 16.0  # what stays untwisted beyond the first and last corner
 SHORTEST = 60.0
+_STUMP = 20.0
+_CUTS = 2
 _STEPS = 8  # straight pieces in half a twist
 _END, _GUARD = (
     12.0,
@@ -25,10 +27,31 @@ def trunk_of(line: Route, first_reach: float, last_reach: float) -> Route | None
 
     What lies within reach of the two terminals stays out of it, and a short lead beyond.
     """
-    headless = _without_start(line, first_reach + _LEAD)
-    shortened = _without_start(tuple(reversed(headless)), last_reach + _LEAD)
+    headless = _clear_of_corner(_without_start(line, first_reach + _LEAD))
+    shortened = _clear_of_corner(_without_start(tuple(reversed(headless)), last_reach + _LEAD))
     trunk = simplified(reversed(shortened))
     return trunk if len(trunk) >= 2 and length_of(trunk) >= SHORTEST else None
+
+
+def _clear_of_corner(line: Route) -> Route:
+    """A line that does not begin right before a corner, where nobody would see that it is twisted."""
+    while len(line) > 2 and math.dist(line[0], line[1]) < _STUMP:
+        line = _without_start(line, math.dist(line[0], line[1]) + _LEAD)
+    return line
+
+
+def cut_backs(trunk: Route) -> list[Route]:
+    """The trunk, and the same ending a short lead before its last corners: where its partner may leave it."""
+    found = [trunk]
+    backwards = tuple(reversed(trunk))
+    for _ in range(_CUTS):
+        if len(backwards) < 3:
+            break
+        backwards = _without_start(backwards, math.dist(backwards[0], backwards[1]) + _LEAD)
+        shorter = tuple(reversed(backwards))
+        if len(shorter) >= 2 and length_of(shorter) >= SHORTEST:
+            found.append(shorter)
+    return found
 
 
 def _without_start(line: Route, length: float) -> Route:

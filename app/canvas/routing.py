@@ -23,10 +23,11 @@ CLEAR = 10.0  # distance that a wire keeps from a body
 LANE = 10.0  # distance between wires that run side by side
 _BEND = 60.0  # what a bend costs, in units of length
 _CROSS = 12.0
-_OVERLAP = 0.6  # extra cost per unit on top of another wire; the lanes afterwards mend most of it
+_OVERLAP = 1.2  # extra cost per unit on top of another wire; the lanes afterwards mend most of it
 _OVERLAP_KIN = 0.15
 _LABEL = 15.0  # extra cost per unit across a label
 _BESIDE_LABEL = 7.0
+_BESIDE_WALL = 4.0
 _CROWD = 24  # with more bodies around than this the lines beside labels are left out
 _SNAP = 10.0
 _TOUCH = 0.5
@@ -76,7 +77,7 @@ class Surroundings:
     """What a route must mind: bodies (never crossed), labels and other wires (avoided where possible).
 
     ``kin`` are wires on the same terminal: to lie on them for a while does little harm. ``clear`` is the
-    distance that is kept from bodies.
+    distance that is kept from bodies. ``walls`` are no more crossed than bodies, but need no distance.
     """
 
     bodies: Sequence[Rect] = ()
@@ -84,6 +85,7 @@ class Surroundings:
     tracks: Sequence[Track] = ()
     kin: Sequence[Track] = ()
     clear: float = CLEAR
+    walls: Sequence[Rect] = ()
 
 
 def tracks_of(route: Sequence[Point]) -> list[Track]:
@@ -141,12 +143,19 @@ def _in_line(a: Point, b: Point, c: Point) -> bool:
     )
 
 
-def route(start: Port, end: Port, around: Surroundings, within: Rect | None = None) -> Route | None:
-    """The route from one terminal to another, or None if bodies shut it off inside ``within``."""
+def route(
+    start: Port, end: Port, around: Surroundings, within: Rect | None = None, lanes: bool = False
+) -> Route | None:
+    """The route from one terminal to another, or None if bodies shut it off inside ``within``.
+
+    With ``lanes`` the search takes longer and looks at the places beside other wires, too.
+    """
     bodies = [box for body in around.bodies if _is_outside(box := grown(body, around.clear), start, end)]
-    boxes = list(bodies)
+    boxes = [*bodies, *(grown(wall, _BESIDE_WALL) for wall in around.walls)]
     if len(bodies) <= _CROWD:
         boxes += [grown(label, _BESIDE_LABEL) for label in around.labels]
+    if lanes:
+        boxes += [_beside(track) for track in around.tracks[:_CROWD]]
     grid = _Grid(_lines(start, end, boxes, within, 0), _lines(start, end, boxes, within, 1))
     for track in around.tracks:
         grid.mind_track(track, _OVERLAP)
@@ -154,7 +163,7 @@ def route(start: Port, end: Port, around: Surroundings, within: Rect | None = No
         grid.mind_track(track, _OVERLAP_KIN)
     for label in around.labels:
         grid.mark(label, _LABEL)
-    for box in bodies:
+    for box in (*bodies, *around.walls):
         grid.mark(box, math.inf)
     found = grid.search(start, end)
     if found is None:
@@ -189,6 +198,13 @@ def _is_outside(box: Rect, start: Port, end: Port) -> bool:
         box[0] + _TOUCH < x < box[2] - _TOUCH and box[1] + _TOUCH < y < box[3] - _TOUCH
         for x, y in (start.exit, end.exit)
     )
+
+
+def _beside(track: Track) -> Rect:
+    """A rectangle whose sides are the lanes beside a wire, and whose ends are where one may turn round it."""
+    if track.level:
+        return track.low - LANE, track.at - LANE, track.high + LANE, track.at + LANE
+    return track.at - LANE, track.low - LANE, track.at + LANE, track.high + LANE
 
 
 def _lines(start: Port, end: Port, boxes: Sequence[Rect], within: Rect | None, axis: int) -> list[float]:

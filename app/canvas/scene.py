@@ -113,10 +113,12 @@ class SheetScene(QGraphicsScene):
     def _on_changed(self, change: Change) -> None:
         sheet, catalogue = self.document.sheet, self.document.catalogue
         moved = self.layout_.end_preview()
-        put_back = self.layout_.disturbed if moved else []
+        put_back, relabelled = (self.layout_.disturbed, self.layout_.relabelled) if moved else ([], set())
         laid = self.layout_.update(sheet, catalogue, change)
         self.layout_.disturbed += put_back
-        touched = set(change.parts) | (self.part_items.keys() if change.sheet else set())
+        self.layout_.relabelled |= relabelled
+        touched = set(change.parts) | self.layout_.relabelled
+        touched |= self.part_items.keys() if change.sheet else set()
         for part_id in sorted(touched):
             if part_id not in sheet.part_by_id:
                 self.removeItem(self.part_items.pop(part_id))
@@ -181,6 +183,10 @@ class SheetScene(QGraphicsScene):
                 wires[wire_id], board.routes[wire_id], trunk, sides.get(wire_id, (1, 1))
             )
 
+    def wire_text_at(self, wire_id: str) -> Point | None:
+        """The top left corner of a wire's text; None where it has none, or there was no room."""
+        return self._texts.of(wire_id).at
+
     def _show_texts(self, wire_ids: Iterable[str]) -> None:
         for wire_id in self._texts.follow(self.document.sheet, wire_ids, self.layout_.disturbed):
             self.wire_items[wire_id].show_text(*self._texts.of(wire_id))
@@ -215,7 +221,7 @@ class SheetScene(QGraphicsScene):
         self._show_preview(list(part_ids), self.layout_.end_preview())
 
     def _show_preview(self, part_ids: list[str], laid: set[str]) -> None:
-        for part_id in part_ids:
+        for part_id in {*part_ids, *self.layout_.relabelled}:
             if part_id in self.part_items:
                 self.part_items[part_id].show_place(self.layout_.places[part_id], self.document.catalogue)
         self._show_routes(laid)

@@ -24,15 +24,23 @@ from app.canvas.symbols.geometry import (
     turn_terminal,
 )
 from app.canvas.symbols.glow import glow
-from app.canvas.symbols.labels import SHOW_FROM, Label, label_of, paint_label, paint_mark, place_label
+from app.canvas.symbols.labels import SHOW_FROM, SIDES, Label, label_of, paint_label, paint_mark, place_label
 from app.canvas.symbols.rating import TypeSource, rating_text
-from app.canvas.symbols.socket import outline, paint_socket, socket_body, socket_of, tube_terminals
+from app.canvas.symbols.socket import (
+    outline,
+    paint_socket,
+    pin_volts_boxes,
+    socket_body,
+    socket_of,
+    tube_terminals,
+)
 from app.theme import Theme
 from core.sheet import REMARK_KINDS, AnyPart, Frame, Lamp, Note, Tube
 from core.terminals import terminal_names
 
 __all__ = [
     "DETAIL_FROM",
+    "SIDES",
     "Box",
     "Terminal",
     "body",
@@ -43,6 +51,7 @@ __all__ = [
     "rating_text",
     "terminal",
     "terminals",
+    "volts_boxes",
 ]
 
 DETAIL_FROM = 0.35  # screen pixels per unit below which only a filled outline is painted
@@ -118,20 +127,27 @@ def body(part: AnyPart, catalogue: TypeSource) -> Box:
     return turn_box(flip_box(box) if part.mirror else box, part.turn)
 
 
-def label_box(part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme) -> Box:
-    """The box of the label lines; empty for a note or frame, which says itself what it has to say.
+def label_box(part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme, side: int = 0) -> Box:
+    """The box of the label lines, on the best side or the next best; empty for a note or frame, which need none.
 
     Needs a QGuiApplication, as it measures text.
     """
     if part.kind in REMARK_KINDS:
         return Box(0.0, 0.0, 0.0, 0.0)
-    return _label(part, catalogue, look, theme)[1]
+    return _label(part, catalogue, look, theme, side)[1]
 
 
-def _label(part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme) -> tuple[Label, Box, float]:
+def _label(
+    part: AnyPart, catalogue: TypeSource, look: PartLook, theme: Theme, side: int
+) -> tuple[Label, Box, float]:
     label = label_of(part.id, rating_text(part, catalogue), look)
-    box, align = place_label(label, body(part, catalogue), terminals(part, catalogue), theme)
+    box, align = place_label(label, body(part, catalogue), terminals(part, catalogue), theme, side)
     return label, box, align
+
+
+def volts_boxes(part: AnyPart, catalogue: TypeSource, theme: Theme, beyond: float = 0.0) -> tuple[Box, ...]:
+    """Where the volts of a tube's heater pins stand, outside its body, and ``beyond``; nothing for other parts."""
+    return pin_volts_boxes(part, catalogue.tube(part.type), theme, beyond) if isinstance(part, Tube) else ()
 
 
 def paint_part(
@@ -142,11 +158,13 @@ def paint_part(
     theme: Theme,
     scale: float,
     ghost: PartLook | None = None,
+    side: int = 0,
 ) -> None:
     """Paint a part's symbol, label and figures about the origin.
 
     ``scale`` is in screen pixels per unit; the less there are, the less detail is painted. With a ``ghost`` the
-    part looks as it would, its figures marked as such, and nothing of it stands elsewhere than without.
+    part looks as it would, its figures marked as such, and nothing of it stands elsewhere than without. ``side`` is
+    that of the label, see :func:`label_box`.
     """
     painter.save()
     label_look, look = look, look if ghost is None else ghost
@@ -159,7 +177,7 @@ def paint_part(
     else:
         _paint_other(painter, part, look, theme, scale)
     if scale >= SHOW_FROM and part.kind not in REMARK_KINDS:
-        label, box, align = _label(part, catalogue, label_look, theme)
+        label, box, align = _label(part, catalogue, label_look, theme, side)
         would = None if ghost is None else label_of(part.id, "", ghost)
         upwards = would is not None and box.bottom <= body(part, catalogue).top
         paint_label(painter, label, box, align, theme, would, upwards)

@@ -60,30 +60,45 @@ def _value_width(label: Label, theme: Theme) -> float:
     return mark + text + (_MARK_GAP if mark and text else 0.0)
 
 
-def place_label(label: Label, body: Box, ends: Sequence[Terminal], theme: Theme) -> tuple[Box, float]:
+SIDES = 4  # how many places a label can be asked for
+
+
+def place_label(
+    label: Label, body: Box, ends: Sequence[Terminal], theme: Theme, side: int = 0
+) -> tuple[Box, float]:
     """The label's box, and how its lines are aligned in it: 0 left, 0.5 centred, 1 right.
 
     It stands under the symbol, or, where a wire leaves downwards, right, above or left of it; the first side
-    without a wire is taken.
+    without a wire is taken. ``side`` asks for the next best instead, up to ``SIDES``.
     """
     width = max(_title_width(label, theme), _value_width(label, theme))
     height = _TITLE_HEIGHT + (_VALUE_HEIGHT if label.has_values else 0.0)
-    centre_x, centre_y = (body.left + body.right) / 2, (body.top + body.bottom) / 2
-    taken = {(round(end.dx), round(end.dy)) for end in ends if end.heater}
     if body.width < 12:
-        return Box(body.right + 2, body.bottom, body.right + 2 + width, body.bottom + height), 0.0
-    if (0, 1) not in taken:
+        return _beside_a_dot(body, width, height, side)
+    taken = {(round(end.dx), round(end.dy)) for end in ends if end.heater}
+    ways = sorted(((0, 1), (1, 0), (0, -1), (-1, 0)), key=lambda way: way in taken)
+    if len(taken) == SIDES:
+        ways.insert(0, ways.pop())  # with wires on all sides left disturbs the least
+    return _on_side(body, width, height, ways[side % SIDES])
+
+
+def _on_side(body: Box, width: float, height: float, way: tuple[int, int]) -> tuple[Box, float]:
+    centre_x, centre_y = (body.left + body.right) / 2, (body.top + body.bottom) / 2
+    if way[1]:
         left = centre_x - width / 2
-        return Box(left, body.bottom + _GAP, left + width, body.bottom + _GAP + height), 0.5
+        top = body.bottom + _GAP if way[1] > 0 else body.top - _GAP - height
+        return Box(left, top, left + width, top + height), 0.5
     top = centre_y - height / 2
-    if (1, 0) not in taken:
-        left = body.right + 2 * _GAP
-        return Box(left, top, left + width, top + height), 0.0
-    if (0, -1) not in taken:
-        left = centre_x - width / 2
-        return Box(left, body.top - _GAP - height, left + width, body.top - _GAP), 0.5
-    right = body.left - 2 * _GAP
-    return Box(right - width, top, right, top + height), 1.0
+    left = body.right + 2 * _GAP if way[0] > 0 else body.left - 2 * _GAP - width
+    return Box(left, top, left + width, top + height), 0.0 if way[0] > 0 else 1.0
+
+
+def _beside_a_dot(body: Box, width: float, height: float, side: int) -> tuple[Box, float]:
+    """The corners around a joint: below or above, right or left."""
+    is_left, is_above = side % SIDES in (1, 3), side % SIDES >= 2
+    left = body.left - 2 - width if is_left else body.right + 2
+    top = body.top - height if is_above else body.bottom
+    return Box(left, top, left + width, top + height), float(is_left)
 
 
 def paint_label(

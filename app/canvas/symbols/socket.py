@@ -272,6 +272,30 @@ def _paint_numbers(
         draw_text(painter, theme, at, value, 7, role="soft", align=align)
 
 
+_LONGEST_VOLTS = "−104.5 V"
+
+
+@lru_cache(maxsize=512)
+def _volts_boxes(
+    base: Base, heater_pins: tuple[str, ...], turn: int, theme: Theme, beyond: float
+) -> tuple[Box, ...]:
+    _, width, height = static_text(_LONGEST_VOLTS, 7, False, theme)
+    ends = socket_terminals(base, heater_pins, turn)
+    boxes = []
+    for terminal, number in zip(ends, number_places(ends, base.is_line), strict=True):
+        if terminal.heater:
+            (x, y), align = _value_place(terminal, number, base.is_line)
+            left = x - width * align
+            box = Box(left, y - height / 2, left + width, y + height / 2)
+            boxes.append(box.united(box.moved(beyond * terminal.dx, beyond * terminal.dy)))
+    return tuple(boxes)
+
+
+def pin_volts_boxes(part: Tube, kind: TubeType | None, theme: Theme, beyond: float) -> tuple[Box, ...]:
+    """Where the volts of the heater pins stand, with room for the longest and so much ``beyond``."""
+    return _volts_boxes(socket_of(kind), () if kind is None else kind.heater_pins, part.turn, theme, beyond)
+
+
 @dataclass(frozen=True, eq=False)
 class _Numbers:
     """Numbers of one font and colour, laid out, with the corners where they start."""
