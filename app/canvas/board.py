@@ -322,6 +322,10 @@ class Board:
         """Where texts of wires stand."""
         return self._texts.all()
 
+    def wires_near(self, rect: Rect) -> list[str]:
+        """Wires with a piece near a rectangle."""
+        return self._wires.near(rect)
+
     def boxes(self, wire_id: str) -> list[Rect]:
         """The places that the pieces of a wire take; empty for a wire that is not on the board."""
         return [_box_of(track) for track in self._tracks.get(wire_id, ())]

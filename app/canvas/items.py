@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 import math
+from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPainterPathStroker, QPolygonF
@@ -11,12 +12,14 @@ from PySide6.QtWidgets import QGraphicsEllipseItem, QGraphicsItem, QStyleOptionG
 
 from app.canvas import symbols
 from app.canvas.look import PartLook
+from app.canvas.meetings import Hop
 from app.canvas.pairs import Sides, lead_to, waves
 from app.canvas.places import Place
 from app.canvas.routing import Point, Route
 from app.canvas.symbols.drawing import keeps_words
 from app.theme import Theme, searchable
 from core.catalogue import Catalogue
+from core.catalogue.wire import awg_area_mm2
 from core.sheet import Tube, Wire
 
 FRAME_LAYER = -1.0  # beneath everything
@@ -27,6 +30,8 @@ _HALO = 46.0
 _DOT = 3.6
 _CORNER = 6.0
 _PICK = 10.0
+# up to so many square millimetres the line is so many times as heavy as usual
+_WEIGHTS = ((0.3, 0.85), (0.7, 1.0), (1.3, 1.2), (math.inf, 1.4))
 _SIDE = 130.0  # half the width that a line of figures may take
 _MARGIN = 8.0
 _log = logging.getLogger(__name__)
@@ -128,7 +133,7 @@ class PartItem(QGraphicsItem):
 
 
 class DotItem(QGraphicsEllipseItem):
-    """The dot on a terminal where three or more wires meet."""
+    """The dot where conductors join: on a terminal of three or more wires, and where wires of one net part."""
 
     def __init__(self, at: Point, theme: Theme) -> None:
         super().__init__(-_DOT, -_DOT, 2 * _DOT, 2 * _DOT)
@@ -167,15 +172,19 @@ class WireItem(QGraphicsItem):
         self._bounds = QRectF()
         self._text_at: Point | None = None
         self._tint: QColor | None = None
+        self._width = theme.line_width
         self.setZValue(WIRE_LAYER)
 
-    def show_route(self, wire: Wire, route: Route, trunk: Route | None, sides: Sides) -> None:
-        """Show the wire along a route."""
+    def show_route(
+        self, wire: Wire, route: Route, trunk: Route | None, sides: Sides, hops: Sequence[Hop] = ()
+    ) -> None:
+        """Show the wire along a route, with a small bridge where it crosses others."""
         self.prepareGeometryChange()
         self.wire = wire
         self._tint = tint(wire.colour, self.theme)
         self._corners = QPolygonF([QPointF(x, y) for x, y in route])
-        self._path = _rounded(route) if trunk is None else _twisted(route, trunk, sides)
+        self._path = _rounded(route, hops) if trunk is None else _twisted(route, trunk, sides, hops)
+        self._width = line_weight(wire, self.theme)
         stroker = QPainterPathStroker()
         stroker.setWidth(_PICK)
         self._shape = stroker.createStroke(_polyline(route))
@@ -221,7 +230,7 @@ class WireItem(QGraphicsItem):
 
     def _paint(self, painter: QPainter, scale: float) -> None:
         theme = self.theme
-        width = theme.heavy_width if self.wire.is_strap else theme.line_width
+        width = self._width
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if self.is_selected:
             painter.setPen(theme.pen("halo", width + 2 * theme.halo_width))
@@ -251,6 +260,14 @@ def tint(name: str | None, theme: Theme) -> QColor | None:
     return colour
 
 
+def line_weight(wire: Wire, theme: Theme) -> float:
+    """How heavy a wire is drawn: a strap as such, any other by its conductor in a few light steps."""
+    if wire.is_strap:
+        return theme.heavy_width
+    area = wire.area_mm2 if wire.area_mm2 is not None else awg_area_mm2(wire.awg or 0)
+    return theme.line_width * next(factor for most, factor in _WEIGHTS if area <= most)
+
+
 def text_size(text: str, theme: Theme) -> Point:
     """Width and height of a wire's text."""
     metrics = QFontMetricsF(theme.font(TEXT_PX))
@@ -264,29 +281,55 @@ def _polyline(points: Route | list[Point]) -> QPainterPath:
     return path
 
 
-def _rounded(points: Route | list[Point]) -> QPainterPath:
-    """A polyline with rounded corners."""
+def _rounded(points: Route | list[Point], hops: Sequence[Hop] = ()) -> QPainterPath:
+    """A polyline with rounded corners and hops."""
     path = QPainterPath(QPointF(*points[0]))
     for before, corner, after in zip(points, points[1:], points[2:], strict=False):
         into, out = math.dist(before, corner), math.dist(corner, after)
         radius = min(_CORNER, into / 2, out / 2)
+        _line_over(path, before, corner, hops)
         if radius < 0.5:
             path.lineTo(*corner)
             continue
         path.lineTo(*_towards(corner, before, radius / into))
         path.quadTo(QPointF(*corner), QPointF(*_towards(corner, after, radius / out)))
+    if len(points) > 1:
+        _line_over(path, points[-2], points[-1], hops)
     path.lineTo(*points[-1])
     return path
+
+
+def _line_over(path: QPainterPath, a: Point, b: Point, hops: Sequence[Hop]) -> None:
+    """Draw the hops of one straight piece: half circles upwards, or to the right in an upright piece."""
+    is_level = abs(b[0] - a[0]) >= abs(b[1] - a[1])
+    along, across = (0, 1) if is_level else (1, 0)
+    low, high = sorted((a[along], b[along]))
+    own = [
+        hop
+        for hop in hops
+        if hop.is_level == is_level
+        and abs(hop.at[across] - a[across]) < 0.5
+        and low + hop.radius < hop.at[along] < high - hop.radius
+    ]
+    forward = b[along] > a[along]
+    for hop in sorted(own, key=lambda hop: hop.at[along], reverse=not forward):
+        (x, y), radius = hop.at, hop.radius
+        square = QRectF(x - radius, y - radius, 2 * radius, 2 * radius)
+        if is_level:
+            path.arcTo(square, 180.0 if forward else 0.0, -180.0 if forward else 180.0)
+        else:
+            path.arcTo(square, 90.0 if forward else 270.0, -180.0 if forward else 180.0)
 
 
 def _towards(a: Point, b: Point, share: float) -> Point:
     return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
 
 
-def _twisted(route: Route, trunk: Route, sides: Sides) -> QPainterPath:
+def _twisted(route: Route, trunk: Route, sides: Sides, hops: Sequence[Hop]) -> QPainterPath:
     """Straight leads at both ends and waves along the trunk, which begin and end beside it."""
     wave = waves(trunk, sides)
-    path = _rounded([*lead_to(trunk[0], trunk[1], route), wave[0]])
+    path = _rounded([*lead_to(trunk[0], trunk[1], route), wave[0]], hops)
     path.connectPath(_polyline(wave))
-    path.connectPath(_rounded([wave[-1], *reversed(lead_to(trunk[-1], trunk[-2], tuple(reversed(route))))]))
+    end = reversed(lead_to(trunk[-1], trunk[-2], tuple(reversed(route))))
+    path.connectPath(_rounded([wave[-1], *end], hops))
     return path

@@ -246,10 +246,13 @@ class Layout:
             )
         preview.shift = (dx, dy)
         self.disturbed, self.relabelled = [], set()
+        is_small = len(self.ranks) <= _FEW
         for part_id in moved:
-            self._replace(part_id, preview.places[part_id].shifted(dx, dy))
+            place = preview.places[part_id].shifted(dx, dy)
+            # measured afresh, so that not even the last figure differs once the parts are let go
+            self._replace(part_id, self._place_of(place.part) if is_small else place)
         attached = self.wires_on(moved)
-        if len(self.ranks) <= _FEW:
+        if is_small:
             self._settle_labels(moved)
             return self._settle(attached | self._pair_again(set(moved)))
         # a large sheet settles when the parts are let go; until then only their own wires follow

@@ -16,6 +16,7 @@ from app.canvas.items import DotItem, PartItem, WireItem
 from app.canvas.layout import Layout
 from app.canvas.look import PartLook
 from app.canvas.looks import part_looks
+from app.canvas.meetings import Meetings
 from app.canvas.routing import Point
 from app.canvas.texts import WireTexts
 from app.document import Document
@@ -79,6 +80,7 @@ class SheetScene(QGraphicsScene):
         sheet = self.document.sheet
         self.layout_ = Layout(sheet, self.document.catalogue, self.theme)
         self._texts = WireTexts(self.layout_, self.theme)
+        self._meetings = Meetings(self.layout_)
         self._fix_rect()
         for part in sheet.parts:
             self._add_part(part.id)
@@ -173,14 +175,19 @@ class SheetScene(QGraphicsScene):
                     item.update()
 
     def _show_routes(self, wire_ids: Iterable[str]) -> None:
-        """Show wires where the layout has them."""
-        board, wires = self.layout_.board, self.document.sheet.wire_by_id
-        shown = sorted(set(wire_ids))
+        """Show wires where the layout has them, and those that now cross them otherwise."""
+        board, sheet = self.layout_.board, self.document.sheet
+        laid = set(wire_ids)
+        shown = sorted(laid | self._meetings.follow(sheet, laid))
         sides = self.layout_.sides(shown)
         for wire_id in shown:
             trunk = board.trunks.get(wire_id) if wire_id in sides else None
             self.wire_items[wire_id].show_route(
-                wires[wire_id], board.routes[wire_id], trunk, sides.get(wire_id, (1, 1))
+                sheet.wire_by_id[wire_id],
+                board.routes[wire_id],
+                trunk,
+                sides.get(wire_id, (1, 1)),
+                self._meetings.hops(wire_id),
             )
 
     def wire_text_at(self, wire_id: str) -> Point | None:
@@ -192,8 +199,8 @@ class SheetScene(QGraphicsScene):
             self.wire_items[wire_id].show_text(*self._texts.of(wire_id))
 
     def _show_dots(self) -> None:
-        """Put a dot on every terminal where three or more wires meet."""
-        points = {}
+        """Put a dot on every terminal where three or more wires meet, and where wires of one net part."""
+        points = {f"{x:g} {y:g}": (x, y) for x, y in self._meetings.partings()}
         for terminal, count in self.layout_.ends.items():
             point = self.layout_.terminal_point(terminal) if count >= 3 else None
             if point is not None:

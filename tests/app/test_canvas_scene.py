@@ -159,15 +159,15 @@ def test_a_selected_part_wears_a_halo(rig):
 
 def test_dots_where_three_wires_meet(rig):
     assert rig.scene.layout_.ends["T1.b"] == 2
-    assert len(rig.scene.dots) == 0
+    assert "T1.b" not in rig.scene.dots
     rig.document.apply("Wire", add_wire("T1.b", "V2.4"))
-    assert set(rig.scene.dots) == {"T1.b"}
+    assert "T1.b" in rig.scene.dots
     rig.document.apply("Move", move_parts(("T1",), 20, 20))
     point = rig.scene.dots["T1.b"].pos()
     assert (point.x(), point.y()) == rig.pin("T1.b")
     rig.document.undo_stack.undo()
     rig.document.undo_stack.undo()
-    assert len(rig.scene.dots) == 0
+    assert "T1.b" not in rig.scene.dots
 
 
 def test_another_sheet_replaces_everything(rig):
