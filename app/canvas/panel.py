@@ -90,7 +90,12 @@ class Panel(QFrame):
         room = self.view.width() - 2 * _MARGIN
         width = min(self._width, room)
         beside = not self._is_high and _PLACE.x() + width <= self.view.width() - _MARGIN
-        height = max(self.layout().heightForWidth(width), self.layout().sizeHint().height(), 30)  # type: ignore[union-attr]
+        layout = self.layout()
+        # in all: with the border of the panel
+        wanted = (
+            0 if layout is None else max(layout.totalHeightForWidth(width), layout.totalSizeHint().height())
+        )
+        height = max(wanted, 30)
         self.setGeometry(_PLACE.x() if beside else _MARGIN, _PLACE.y() if beside else _BELOW, width, height)
 
     def leave(self) -> None:

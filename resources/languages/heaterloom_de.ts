@@ -49,12 +49,20 @@
    <translation>Draht</translation>
   </message>
   <message>
-   <source>Lay wired ones anew</source>
-   <translation>Verdrahtete neu legen</translation>
+   <source>Replace wiring</source>
+   <translation>Verdrahtung ersetzen</translation>
   </message>
   <message>
-   <source>Shunts for unequal ones</source>
-   <translation>Parallelwiderstände für ungleiche</translation>
+   <source>Shunts where unequal</source>
+   <translation>Ungleiche ausgleichen</translation>
+  </message>
+  <message>
+   <source>Sockets that are wired already lose their heater wires first</source>
+   <translation>Schon verdrahtete Fassungen verlieren zuerst ihre Heizdrähte</translation>
+  </message>
+  <message>
+   <source>Resistors across heaters that want less than their string carries</source>
+   <translation>Widerstände parallel zu Heizfäden, die weniger wollen, als ihr Serienkreis führt</translation>
   </message>
   <message>
    <source>Order</source>
@@ -78,7 +86,11 @@
   </message>
   <message>
    <source>Spare length</source>
-   <translation>Längenzugabe</translation>
+   <translation>Zugabe</translation>
+  </message>
+  <message>
+   <source>tied already</source>
+   <translation>schon verbunden</translation>
   </message>
   <message>
    <source>{socket} – not wired</source>
@@ -1487,6 +1499,10 @@ MIT-Lizenz.</translation>
  <context>
   <name>chain</name>
   <message>
+   <source>{length} of wire</source>
+   <translation>{length} Draht</translation>
+  </message>
+  <message>
    <source>Pairs in series on {volts}</source>
    <translation>Paare in Serie an {volts}</translation>
   </message>
@@ -2212,6 +2228,22 @@ MIT-Lizenz.</translation>
    <translation>sortiert; der dritte Klick holt die Reihenfolge des Blatts zurück</translation>
   </message>
   <message>
+   <source>builds the chain as it is shown</source>
+   <translation>baut die Kette, wie sie gezeigt wird</translation>
+  </message>
+  <message>
+   <source>Alt+Up, Alt+Down, or a drag in the order</source>
+   <translation>Alt+Rauf, Alt+Runter, oder in der Reihenfolge ziehen</translation>
+  </message>
+  <message>
+   <source>moves a socket along the chain</source>
+   <translation>verschiebt eine Fassung in der Kette</translation>
+  </message>
+  <message>
+   <source>gives it up; nothing has happened</source>
+   <translation>gibt sie auf; nichts ist geschehen</translation>
+  </message>
+  <message>
    <source>Pointer on the drawing</source>
    <translation>Zeiger auf der Zeichnung</translation>
   </message>
@@ -2234,6 +2266,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>In the tables</source>
    <translation>In den Tabellen</translation>
+  </message>
+  <message>
+   <source>While a chain is chosen</source>
+   <translation>Solange eine Kette gewählt wird</translation>
   </message>
  </context>
  <context>

@@ -49,12 +49,20 @@
    <translation>Fil</translation>
   </message>
   <message>
-   <source>Lay wired ones anew</source>
-   <translation>Refaire ceux qui sont câblés</translation>
+   <source>Replace wiring</source>
+   <translation>Remplacer le câblage</translation>
   </message>
   <message>
-   <source>Shunts for unequal ones</source>
-   <translation>Shunts pour les inégaux</translation>
+   <source>Shunts where unequal</source>
+   <translation>Shunts si inégaux</translation>
+  </message>
+  <message>
+   <source>Sockets that are wired already lose their heater wires first</source>
+   <translation>Les supports déjà câblés perdent d'abord leurs fils de chauffage</translation>
+  </message>
+  <message>
+   <source>Resistors across heaters that want less than their string carries</source>
+   <translation>Résistances aux bornes des filaments qui veulent moins que ce que conduit leur chaîne</translation>
   </message>
   <message>
    <source>Order</source>
@@ -78,7 +86,11 @@
   </message>
   <message>
    <source>Spare length</source>
-   <translation>Longueur en plus</translation>
+   <translation>Réserve</translation>
+  </message>
+  <message>
+   <source>tied already</source>
+   <translation>déjà relié</translation>
   </message>
   <message>
    <source>{socket} – not wired</source>
@@ -1487,6 +1499,10 @@ Licence MIT.</translation>
  <context>
   <name>chain</name>
   <message>
+   <source>{length} of wire</source>
+   <translation>{length} de fil</translation>
+  </message>
+  <message>
    <source>Pairs in series on {volts}</source>
    <translation>Paires en série sous {volts}</translation>
   </message>
@@ -2212,6 +2228,22 @@ Licence MIT.</translation>
    <translation>trie ; le troisième clic ramène l'ordre de la feuille</translation>
   </message>
   <message>
+   <source>builds the chain as it is shown</source>
+   <translation>construit la chaîne comme elle est montrée</translation>
+  </message>
+  <message>
+   <source>Alt+Up, Alt+Down, or a drag in the order</source>
+   <translation>Alt+Haut, Alt+Bas, ou tirer dans l'ordre</translation>
+  </message>
+  <message>
+   <source>moves a socket along the chain</source>
+   <translation>déplace un support dans la chaîne</translation>
+  </message>
+  <message>
+   <source>gives it up; nothing has happened</source>
+   <translation>l'abandonne ; rien ne s'est passé</translation>
+  </message>
+  <message>
    <source>Pointer on the drawing</source>
    <translation>Pointeur sur le dessin</translation>
   </message>
@@ -2234,6 +2266,10 @@ Licence MIT.</translation>
   <message>
    <source>In the tables</source>
    <translation>Dans les tableaux</translation>
+  </message>
+  <message>
+   <source>While a chain is chosen</source>
+   <translation>Pendant qu'une chaîne est choisie</translation>
   </message>
  </context>
  <context>

@@ -42,14 +42,19 @@ def stretched(text: str) -> str:
     return f"[{''.join(pieces)}{padding}]{tab}{hint}"
 
 
-def speak_stretched(application: QApplication, folder: Path) -> QTranslator:
-    """Let the program speak a language in which everything is 40 % longer; take it out again afterwards."""
+def stretched_language(folder: Path) -> Path:
+    """A file of the stretched language, in a folder."""
     tool = translation_tool()
     messages = tool.gather()
     source, target = folder / "stretched.ts", folder / "stretched.qm"
     tool.write(source, "en", messages, {message: stretched(message[1]) for message in messages})
     tool.release(source, target)
+    return target
+
+
+def speak_file(application: QApplication, path: Path) -> QTranslator:
+    """Let the program speak the language of a file; take the translator out again afterwards."""
     translator = QTranslator(application)
-    assert translator.load(str(target))
+    assert translator.load(str(path))
     application.installTranslator(translator)
     return translator
