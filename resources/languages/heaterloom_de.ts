@@ -116,6 +116,10 @@
    <translation>Blatt umbenennen</translation>
   </message>
   <message>
+   <source>as it would be</source>
+   <translation>wie es wäre</translation>
+  </message>
+  <message>
    <source>solving…</source>
    <translation>rechnet…</translation>
   </message>
@@ -1809,6 +1813,10 @@ MIT-Lizenz.</translation>
    <source>Two numbers are expected here, such as 120, 40.</source>
    <translation>Erwartet werden zwei Zahlen, etwa 120, 40.</translation>
   </message>
+  <message>
+   <source>Drag left or right, or press Alt+Up and Alt+Down.</source>
+   <translation>Nach links oder rechts ziehen, oder Alt+Rauf und Alt+Runter drücken.</translation>
+  </message>
  </context>
  <context>
   <name>findings</name>
@@ -1915,6 +1923,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>{count} notes</source>
    <translation>{count} Hinweise</translation>
+  </message>
+  <message>
+   <source>{count} would appear, {gone} would vanish</source>
+   <translation>{count} kämen dazu, {gone} fielen weg</translation>
+  </message>
+  <message>
+   <source>What would change</source>
+   <translation>Was sich ändern würde</translation>
   </message>
  </context>
  <context>

@@ -116,6 +116,10 @@
    <translation>Renommer la feuille</translation>
   </message>
   <message>
+   <source>as it would be</source>
+   <translation>comme ce serait</translation>
+  </message>
+  <message>
    <source>solving…</source>
    <translation>calcul…</translation>
   </message>
@@ -1809,6 +1813,10 @@ Licence MIT.</translation>
    <source>Two numbers are expected here, such as 120, 40.</source>
    <translation>Deux nombres sont attendus ici, par exemple 120, 40.</translation>
   </message>
+  <message>
+   <source>Drag left or right, or press Alt+Up and Alt+Down.</source>
+   <translation>Tirer à gauche ou à droite, ou presser Alt+Haut et Alt+Bas.</translation>
+  </message>
  </context>
  <context>
   <name>findings</name>
@@ -1915,6 +1923,14 @@ Licence MIT.</translation>
   <message>
    <source>{count} notes</source>
    <translation>{count} remarques</translation>
+  </message>
+  <message>
+   <source>{count} would appear, {gone} would vanish</source>
+   <translation>{count} apparaîtraient, {gone} disparaîtraient</translation>
+  </message>
+  <message>
+   <source>What would change</source>
+   <translation>Ce qui changerait</translation>
   </message>
  </context>
  <context>
