@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 
-from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtCore import QModelIndex, QRect, Qt
 from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -142,10 +142,17 @@ def overlapping(root: QWidget) -> list[str]:
         kept = [one for one in inside if not one.visibleRegion().isEmpty() and _is_laid_out(layout, one)]
         for at, one in enumerate(kept):
             for other in kept[at + 1 :]:
-                both = one.geometry().intersected(other.geometry())
+                both = _room_of(one).intersected(_room_of(other))
                 if both.width() > SLACK and both.height() > SLACK:
                     found.append(f"{named(one)} on {named(other)} in {named(parent)}")
     return found
+
+
+def _room_of(widget: QWidget) -> QRect:
+    """Where a widget is; a label may leave room at its edge for something else."""
+    if isinstance(widget, QLabel):
+        return widget.contentsRect().translated(widget.pos())
+    return widget.geometry()
 
 
 def _is_laid_out(layout, widget: QWidget) -> bool:
