@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import string
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,11 @@ tool = translation_tool()
 FILES = tool.languages()
 
 
+@cache
+def wanted_messages() -> dict[tuple[str, str], str]:
+    return tool.gather()
+
+
 def placeholders(text: str) -> set[str]:
     return {name for _, name, _, _ in string.Formatter().parse(text) if name is not None}
 
@@ -24,7 +30,7 @@ def accelerators(text: str) -> int:
 
 
 def test_every_text_can_be_found_without_running_the_program() -> None:
-    found = tool.gather()
+    found = wanted_messages()
     assert ("Menus", "&File") in found
     assert ("model", "{id} is not heated") in found
     assert ("canvas", "{count} wires") in found
@@ -49,6 +55,13 @@ def test_a_text_that_is_put_together_is_refused(tmp_path: Path) -> None:
 
 def test_there_is_a_file_for_every_language() -> None:
     assert {path.stem.rpartition("_")[2] for path in FILES} == set(LANGUAGES) - {ENGLISH}
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: path.stem)
+def test_nothing_is_left_to_translate(path: Path) -> None:
+    known, wanted = tool.read(path), wanted_messages()
+    assert not [message for message in wanted if not known.get(message)], "run .ci/translations.py extract"
+    assert not [message for message in known if message not in wanted], "run .ci/translations.py extract"
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: path.stem)
