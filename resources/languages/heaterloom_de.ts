@@ -222,7 +222,7 @@
   </message>
   <message>
    <source>search: wire, table, Ctrl…</source>
-   <translation>suchen: Draht, Tabelle, Ctrl…</translation>
+   <translation>suchen: Draht, Tabelle, Strg…</translation>
   </message>
   <message>
    <source>Search keys and gestures</source>
@@ -1257,7 +1257,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Ctrl+Enter keeps it, Escape keeps what was there.</source>
-   <translation>Ctrl+Enter behält es, Escape behält, was da war.</translation>
+   <translation>Strg+Enter behält es, Esc behält, was da war.</translation>
   </message>
   <message>
    <source>Delete {what}</source>
@@ -1815,7 +1815,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Drag left or right, or press Alt+Up and Alt+Down.</source>
-   <translation>Nach links oder rechts ziehen, oder Alt+Rauf und Alt+Runter drücken.</translation>
+   <translation>Nach links oder rechts ziehen, oder Alt+Hoch und Alt+Herunter drücken.</translation>
   </message>
  </context>
  <context>
@@ -1945,7 +1945,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Shift while a wire is drawn</source>
-   <translation>Shift, während ein Draht gezogen wird</translation>
+   <translation>Umschalt, während ein Draht gezogen wird</translation>
   </message>
   <message>
    <source>a joint where it is let go in the open</source>
@@ -1965,7 +1965,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>selects it; with Shift adds it or takes it away</source>
-   <translation>wählt es; mit Shift dazu oder weg</translation>
+   <translation>wählt es; mit Umschalt dazu oder weg</translation>
   </message>
   <message>
    <source>Drag on the paper</source>
@@ -1973,7 +1973,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>selects what the band touches; with Shift adds to what is selected</source>
-   <translation>wählt, was der Rahmen berührt; mit Shift zur Auswahl dazu</translation>
+   <translation>wählt, was der Rahmen berührt; mit Umschalt zur Auswahl dazu</translation>
   </message>
   <message>
    <source>Double click a part or a wire</source>
@@ -1989,7 +1989,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>writes it; Ctrl+Enter keeps it, Escape keeps what was there</source>
-   <translation>schreibt sie; Ctrl+Enter behält es, Escape behält, was da war</translation>
+   <translation>schreibt sie; Strg+Enter behält es, Esc behält, was da war</translation>
   </message>
   <message>
    <source>Drag the title of a frame</source>
@@ -2013,7 +2013,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>places it there; with Shift it stays in hand for the next one</source>
-   <translation>setzt es dort; mit Shift bleibt es für das nächste in der Hand</translation>
+   <translation>setzt es dort; mit Umschalt bleibt es für das nächste in der Hand</translation>
   </message>
   <message>
    <source>Drag a part from the parts list</source>
@@ -2029,7 +2029,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>scrolls; with Ctrl zooms about the pointer</source>
-   <translation>rollt; mit Ctrl Zoom um den Zeiger</translation>
+   <translation>rollt; mit Strg Zoom um den Zeiger</translation>
   </message>
   <message>
    <source>Drag with the middle button or Space</source>
@@ -2049,7 +2049,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Ctrl and drag from pin to pin</source>
-   <translation>Mit Ctrl von Stift zu Stift ziehen</translation>
+   <translation>Mit Strg von Stift zu Stift ziehen</translation>
   </message>
   <message>
    <source>a twisted pair: the wire from the other end of the heater comes along</source>
@@ -2081,7 +2081,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Ctrl and double click a wire</source>
-   <translation>Draht mit Ctrl doppelt anklicken</translation>
+   <translation>Draht mit Strg doppelt anklicken</translation>
   </message>
   <message>
    <source>splits it with a joint</source>
@@ -2097,7 +2097,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Tab, Shift+Tab</source>
-   <translation>Tab, Shift+Tab</translation>
+   <translation>Tab, Umschalt+Tab</translation>
   </message>
   <message>
    <source>next and previous part: left to right, then the row below; after the last out of the drawing</source>
@@ -2113,7 +2113,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Escape</source>
-   <translation>Escape</translation>
+   <translation>Esc</translation>
   </message>
   <message>
    <source>gives up what is under way, then the selection</source>
@@ -2141,7 +2141,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Tab, Ctrl+arrows while a wire is laid</source>
-   <translation>Tab, Ctrl+Pfeile, während ein Draht gelegt wird</translation>
+   <translation>Tab, Strg+Pfeile, während ein Draht gelegt wird</translation>
   </message>
   <message>
    <source>go to the part where it ends; its likeliest pin is proposed</source>
@@ -2149,7 +2149,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Ctrl+Enter at the other pin</source>
-   <translation>Ctrl+Enter am anderen Stift</translation>
+   <translation>Strg+Enter am anderen Stift</translation>
   </message>
   <message>
    <source>lays a twisted pair</source>
@@ -2169,7 +2169,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>ECC83, 10R 5 W, 6.3 V 3 A ct, relay</source>
-   <translation>ECC83, 10R 5 W, 6.3 V 3 A ct, relay</translation>
+   <translation>ECC83, 10R 5 W, 6.3 V 3 A ct, Relais</translation>
   </message>
   <message>
    <source>adds a part</source>
@@ -2193,7 +2193,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Down, Up</source>
-   <translation>Runter, Rauf</translation>
+   <translation>Herunter, Hoch</translation>
   </message>
   <message>
    <source>choose among what is offered</source>
@@ -2217,7 +2217,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Ins</source>
-   <translation>Ins</translation>
+   <translation>Einfg</translation>
   </message>
   <message>
    <source>to the line where a part or a wire is typed to be added</source>
@@ -2225,7 +2225,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Del</source>
-   <translation>Del</translation>
+   <translation>Entf</translation>
   </message>
   <message>
    <source>deletes the parts or wires of the selected rows</source>
@@ -2249,7 +2249,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Alt+Up, Alt+Down, or a drag in the order</source>
-   <translation>Alt+Rauf, Alt+Runter, oder in der Reihenfolge ziehen</translation>
+   <translation>Alt+Hoch, Alt+Herunter, oder in der Reihenfolge ziehen</translation>
   </message>
   <message>
    <source>moves a socket along the chain</source>
