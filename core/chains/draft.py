@@ -42,7 +42,8 @@ class Draft:
         self._laid: list[_Laid] = []
         self._places = places
         self._ids: list[str] = []
-        self._next_wire = 1
+        self._used = {*sheet.part_by_id, *sheet.wire_by_id}
+        self._next_wire = self._next_twist = 1
         self._twists = {wire.twist for wire in sheet.wires}
 
     # ids
@@ -51,21 +52,20 @@ class Draft:
         """A fresh id for a part of this kind."""
         made = fresh_id(self.sheet, PREFIXES[kind], self._ids)
         self._ids.append(made)
+        self._used.add(made)
         return made
 
     def _wire_id(self) -> str:
-        used = self.sheet.part_by_id.keys() | self.sheet.wire_by_id.keys() | set(self._ids)
-        while f"w{self._next_wire}" in used:
+        while f"w{self._next_wire}" in self._used:
             self._next_wire += 1
         self._next_wire += 1
         return f"w{self._next_wire - 1}"
 
     def _twist(self) -> str:
-        number = 1
-        while f"p{number}" in self._twists:
-            number += 1
-        self._twists.add(f"p{number}")
-        return f"p{number}"
+        while f"p{self._next_twist}" in self._twists:
+            self._next_twist += 1
+        self._next_twist += 1
+        return f"p{self._next_twist - 1}"
 
     # laying
 

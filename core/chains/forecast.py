@@ -101,6 +101,10 @@ def _group_a(group: tuple[Hung, ...], v: float) -> float:
     across = max(v - group[0].drop_v, 0.0)
     if len(group) == 1:
         return _current_of(group[0], across)
+    if all(one.shunt_ohm is None for one in group):
+        # the volts of all of them together follow the same power of the current
+        share = sum(one.way.rated_v * one.way.rated_a ** (-1 / EXPONENT) for one in group)
+        return float((across / share) ** EXPONENT)
     most = 2 * max(_current_of(one, one.way.rated_v) for one in group)
     most *= max(across / sum(one.way.rated_v for one in group), 1.0)
     return _root(lambda a: across - sum(_volts_of(one, a) for one in group), 0.0, most)

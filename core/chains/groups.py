@@ -167,13 +167,11 @@ def string_current(loads: list[Load], shunts: bool) -> float:
     """
     if not loads:
         return 0.0
+    currents = {way.rated_a for load in loads for way in load.ways}
     if shunts:
         least = max(min(way.rated_a for way in load.ways) for load in loads)
-        return min(
-            (way.rated_a for load in loads for way in load.ways if way.rated_a >= least),
-            key=lambda a: (-_takers(loads, a), a),
-        )
-    return min((way.rated_a for load in loads for way in load.ways), key=lambda a: (-_takers(loads, a), a))
+        currents = {a for a in currents if a >= least}
+    return min(currents, key=lambda a: (-_takers(loads, a), a))
 
 
 def _takers(loads: list[Load], current: float) -> int:

@@ -24,8 +24,9 @@ def heaviest_first(loads: Iterable[Load], start: Point) -> tuple[str, ...]:
     order: list[str] = []
     at = start
     while left:
-        equal = [load for load in left if load.watts >= left[0].watts * (1 - _SAME_W)]
-        chosen = _nearest(equal, at)
+        least = left[0].watts * (1 - _SAME_W)
+        count = next((number for number, load in enumerate(left) if load.watts < least), len(left))
+        chosen = _nearest(left[:count], at)
         left.remove(chosen)
         order.append(chosen.id)
         at = chosen.at
