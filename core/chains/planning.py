@@ -17,6 +17,7 @@ from core.chains.layouts import dropper_for, lay_groups, lay_string
 from core.chains.loads import loads_of
 from core.chains.model import Caution, ChainPlan, Feed, LeftOut, Load, Options, Places, Point, Reference
 from core.chains.reference import references_for, tie
+from core.checks import find_problems
 from core.edits import Edit
 from core.errors import EditError
 from core.results import Sentence, sentence
@@ -99,6 +100,8 @@ class _Builder:
         line = self._lay(feed, sorted_, chain_v, chain_a, dropper)
         reference = self._reference(feed, standing, first)
         line = line._replace(bleed_ohm=tie(self._draft, feed, reference))
+        if find_problems(Sheet(parts=tuple(self._draft.parts))):
+            return ChainPlan(left_out=tuple(left_out), problem=_beyond(feed))
         return ChainPlan(
             order=tuple(load.id for load in sorted_.loads),
             parts=tuple(self._draft.parts),
@@ -245,6 +248,10 @@ def _nothing(ids: tuple[str, ...]) -> Sentence:
     if not ids:
         return sentence("Select the sockets that the chain is to heat.")
     return sentence("None of the selected sockets can be wired so.")
+
+
+def _beyond(feed: Feed) -> Sentence:
+    return sentence("The volts of {id} are out of all reason for heaters.", id=feed.part.id)
 
 
 def _gone() -> Sentence:

@@ -171,6 +171,12 @@ def test_a_string_ends_at_the_chassis_with_the_lowest_cathode() -> None:
     assert not faults(solved(built(sheet, made)))
 
 
+def test_volts_that_no_resistor_fits_are_refused() -> None:
+    winding = Winding(id="T1", rated_v=1_285_649.0, rated_a=1.0, at=(-200.0, 0.0))
+    made = planned(sockets("ECC83", extra=(winding,)), arrangement="series", feed="T1.a-b", reference="pair")
+    assert str(made.problem) == "The volts of T1 are out of all reason for heaters."
+
+
 def test_only_a_string_hangs_on_the_mains_and_never_on_the_chassis() -> None:
     sheet = sockets("EL84", extra=(MainsFeed(id="M1"), Chassis(id="E1")))
     assert "only a string" in str(planned(sheet, feed="M1.L-N").problem)
