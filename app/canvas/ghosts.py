@@ -114,6 +114,9 @@ class Ghosts:
         ]
         going = [part_id for part_id in proposed.change.parts if part_id not in after.part_by_id]
         new_wires, old_wires = _wires_of(before, after, proposed.change.wires)
+        if self.is_held:
+            # a wire that is only cut, where the one under way is joined to it, does not go
+            old_wires = [wire_id for wire_id in old_wires if wire_id not in after.wire_by_id]
         self._draw_crosses(going, old_wires)
         if not self.is_held:
             self._draw_parts(coming, proposed, looks)

@@ -126,6 +126,22 @@ def test_with_shift_a_joint_is_considered_and_made(rig):
     assert rig.selection.ids == {"J1"}
 
 
+def test_a_wire_joined_onto_another_is_considered_and_made(rig):
+    line = rig.scene.layout_.board.routes["w1"]
+    x, y = line[0][0] + 40, line[0][1]
+    rig.press(*rig.pin("V2.4"))
+    rig.move(x + 10, y - 30)
+    rig.move(x, y)
+    considered = rig.scene.proposal.current
+    assert considered is not None
+    assert considered.change.parts == {"J1"}
+    assert rig.scene.ghosts.count == 0  # the wire on the pointer is there already, and the other one stays
+    rig.release(x, y)
+    assert rig.sheet == considered.sheet
+    assert rig.document.undo_stack.count() == 1
+    assert rig.selection.ids == {"J1"}
+
+
 def test_a_move_alters_no_figure_and_considers_nothing(rig):
     rig.press(0, 20)
     rig.move(0, 130)
