@@ -60,9 +60,9 @@ class Solver(QObject):
         self.tried: Assessment | None = None
         self._small = small
         self._memory: Memory | None = None
-        self._pool: QThreadPool | None = None  # made for the first large sheet
-        self._carrier = _Carrier(self)
-        self._carrier.done.connect(self._on_done, Qt.ConnectionType.QueuedConnection)
+        # both are made for the first large sheet
+        self._pool: QThreadPool | None = None
+        self._carrier: _Carrier | None = None
         self._running: _Question | None = None
         self._is_wanted = False
         self._waiting: dict[str, _Question] = {}
@@ -107,7 +107,9 @@ class Solver(QObject):
         question = self._waiting.pop(next(iter(self._waiting)))
         memory, work = self.memory, question.work
         self._running, self._is_wanted = question, True
-        if self._pool is None:
+        if self._pool is None or self._carrier is None:
+            self._carrier = _Carrier(self)
+            self._carrier.done.connect(self._on_done, Qt.ConnectionType.QueuedConnection)
             self._pool = QThreadPool(self)
             self._pool.setMaxThreadCount(1)
         self._pool.start(_Task(lambda: work(memory), self._carrier))

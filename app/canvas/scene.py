@@ -20,7 +20,7 @@ from app.canvas.meetings import Meetings
 from app.canvas.routing import Point
 from app.canvas.texts import WireTexts
 from app.document import Document
-from app.proposal import Proposal
+from app.proposal import Proposal, Proposed
 from app.selection import Selection
 from app.solver import Solver
 from app.theme import Theme
@@ -62,7 +62,7 @@ class SheetScene(QGraphicsScene):
         document.replaced.connect(self.rebuild)
         selection.changed.connect(self._on_selected)
         viewpoint.changed.connect(self.refresh_looks)
-        self.proposal.changed.connect(self.ghosts.show)
+        self.proposal.changed.connect(self._on_considered)
 
     def set_theme(self, theme: Theme) -> None:
         """Show everything in another theme."""
@@ -143,6 +143,9 @@ class SheetScene(QGraphicsScene):
 
     def _on_assessed(self, _: object) -> None:
         self.refresh_looks()
+
+    def _on_considered(self, proposed: Proposed | None) -> None:
+        self.ghosts.show(proposed)
 
     def refresh_looks(self) -> None:
         """Show the figures of the condition on view; without answers for this very sheet, none."""

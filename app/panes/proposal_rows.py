@@ -76,7 +76,6 @@ class ProposalCard(QWidget):
 
     def __init__(self, theme: Theme, host: QWidget, corner: QPoint, is_wide: bool = False) -> None:
         super().__init__(host)
-        self._host = host
         self._theme = theme
         self._corner = corner
         self._is_wide = is_wide
@@ -111,12 +110,14 @@ class ProposalCard(QWidget):
         return QSize(_WIDTH, rows * _ROW + 2 * _EDGE)
 
     def _place(self) -> QRect:
-        host, corner = self._host.rect(), self._corner
+        above, corner = self.parentWidget(), self._corner
+        assert above is not None
+        host = above.rect()
         width = host.width() - 2 * corner.x()
         size = QSize(width if self._is_wide else min(_WIDTH, width), self.sizeHint().height())
         left = host.width() - corner.x() - size.width()
         upper = QRect(QPoint(left, corner.y()), size)
-        if not upper.contains(self._host.mapFromGlobal(QCursor.pos())):
+        if not upper.contains(above.mapFromGlobal(QCursor.pos())):
             return upper
         return QRect(QPoint(left, host.height() - corner.y() - size.height()), size)
 
