@@ -2682,6 +2682,10 @@ MIT-Lizenz.</translation>
    <translation>Keine der gewählten Fassungen lässt sich so verdrahten.</translation>
   </message>
   <message>
+   <source>The volts of {id} are out of all reason for heaters.</source>
+   <translation>Die Spannung von {id} ist für Heizfäden jenseits aller Vernunft.</translation>
+  </message>
+  <message>
    <source>The supply that was chosen is no longer on the sheet.</source>
    <translation>Die gewählte Quelle steht nicht mehr auf dem Blatt.</translation>
   </message>

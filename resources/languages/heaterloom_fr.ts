@@ -2682,6 +2682,10 @@ Licence MIT.</translation>
    <translation>Aucun des supports choisis ne peut être câblé ainsi.</translation>
   </message>
   <message>
+   <source>The volts of {id} are out of all reason for heaters.</source>
+   <translation>La tension de {id} est déraisonnable pour des filaments.</translation>
+  </message>
+  <message>
    <source>The supply that was chosen is no longer on the sheet.</source>
    <translation>L'alimentation choisie n'est plus sur la feuille.</translation>
   </message>
