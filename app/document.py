@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import weakref
 from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Signal
@@ -31,8 +32,11 @@ class Document(QObject):
 
     def __init__(self, sheet: Sheet, catalogue: Catalogue, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self.undo_stack = QUndoStack(self)
+        # no child of the document, and kept alive from outside until the document is gone: where the collector takes
+        # a document apart, it would else delete the commands before the stack that still lists them
+        self.undo_stack = QUndoStack()
         self.undo_stack.setUndoLimit(500)
+        weakref.finalize(self, _retire, self.undo_stack)
         self._sheet = sheet
         self._base = catalogue
         self._catalogue = catalogue.with_types(sheet.types)
@@ -106,3 +110,9 @@ class Document(QObject):
         if assessment.sheet is self._sheet:
             self._assessment = assessment
             self.assessed.emit(assessment)
+
+
+def _retire(stack: QUndoStack) -> None:
+    """Empty the history of a document that is gone, telling nobody."""
+    stack.blockSignals(True)
+    stack.clear()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -66,3 +67,10 @@ def open_window(qtbot, settings: Settings, tmp_path: Path) -> Iterator[Callable[
         window.document.undo_stack.setClean()
         window.close()
         window.deleteLater()
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_runtest_teardown(item: pytest.Item) -> None:
+    """Collect garbage after tests that say so, documents and views in it: none may be taken apart in a wrong order."""
+    if item.get_closest_marker("collected"):
+        gc.collect()

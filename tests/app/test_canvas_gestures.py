@@ -13,6 +13,8 @@ from tests.app.canvas_rig import ALT, NONE, SHIFT, Rig, make_rig, rows_sheet, sm
 CTRL = Qt.KeyboardModifier.ControlModifier
 K = Qt.Key
 
+pytestmark = pytest.mark.collected
+
 
 @pytest.fixture
 def rig(qtbot) -> Rig:

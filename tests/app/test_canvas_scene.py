@@ -15,6 +15,8 @@ from core.results import Assessment, BranchPoint, Condition, HeaterPoint, Operat
 from core.sheet import Sheet, Tube
 from tests.app.canvas_rig import Rig, make_rig, small_sheet, wire
 
+pytestmark = pytest.mark.collected
+
 
 @pytest.fixture
 def rig(qtbot) -> Rig:

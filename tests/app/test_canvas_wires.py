@@ -18,6 +18,8 @@ from tests.app.canvas_rig import ALT, CATALOGUE, LEFT, NONE, SHIFT, Rig, make_ri
 CTRL = Qt.KeyboardModifier.ControlModifier
 K = Qt.Key
 
+pytestmark = pytest.mark.collected
+
 
 def two_tubes() -> Sheet:
     """A winding and two tubes far apart, wired by one wire that has a long way."""
