@@ -123,7 +123,7 @@ class Menus(QObject):
                 SEPARATOR,
                 *(entries[name] for name in ("cut", "copy", "paste", "duplicate", "delete")),
                 SEPARATOR,
-                *(entries[name] for name in ("add", "chain", "find", "replace type")),
+                *(entries[name] for name in ("add", "chain", "properties", "find", "replace type")),
                 SEPARATOR,
                 *(entries[name] for name in ("select all", "select connected", "select string")),
                 SEPARATOR,

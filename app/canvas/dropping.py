@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QMimeData
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QMimeData, Qt
+from PySide6.QtGui import QDragMoveEvent, QDropEvent
 
 from app.canvas import operations
 from app.canvas.adding import Template
 from app.canvas.preview import PartGhost
 from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
+
+if TYPE_CHECKING:
+    from app.canvas.view import SheetView
 
 
 class Drop:
@@ -60,3 +66,27 @@ class Drop:
             self._scene.removeItem(self._preview)
             self._preview = None
         return template
+
+    def drag(self, view: SheetView, event: QDragMoveEvent) -> None:
+        """Keep the part at the pointer while it is dragged over a view."""
+        if not self.is_active:
+            event.ignore()
+            return
+        self.move(_place(view, event))
+        event.acceptProposedAction()
+
+    def let_fall(self, view: SheetView, event: QDropEvent) -> None:
+        """Add the part where it was dropped on a view."""
+        template = self.end()
+        if template is None:
+            event.ignore()
+            return
+        view.editor.add(template, _place(view, event))
+        event.acceptProposedAction()
+        view.setFocus(Qt.FocusReason.OtherFocusReason)
+
+
+def _place(view: SheetView, event: QDropEvent) -> Point:
+    at = view.mapToScene(event.position().toPoint())
+    alt = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
+    return operations.snapped(at.x(), at.y(), alt == view.paper.snaps)

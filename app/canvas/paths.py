@@ -10,6 +10,7 @@ from collections.abc import Collection, Mapping, Sequence
 from app.canvas.places import Place
 from app.canvas.routing import Point
 from core.catalogue import Catalogue
+from core.edits.pairs import with_twins
 from core.sheet import Sheet, Tube, split_terminal
 
 ROW = 80.0  # parts whose places differ by less than this in height stand in one row
@@ -98,10 +99,11 @@ def named_pin(place: Place, current: str, text: str) -> str | None:
     return fitting[0] if fitting else None
 
 
-def wires_at(sheet: Sheet, home: str) -> list[str]:
-    """Wires on a part, or on one terminal of it, in the order of the sheet."""
-    return [
-        wire.id
+def wires_at(sheet: Sheet, home: str) -> list[frozenset[str]]:
+    """Wires on a part, or on one terminal of it, in the order of the sheet; the two of a twisted pair together."""
+    found = (
+        with_twins(sheet, (wire.id,))
         for wire in sheet.wires
         if home in (wire.start, wire.end, split_terminal(wire.start)[0], split_terminal(wire.end)[0])
-    ]
+    )
+    return list(dict.fromkeys(found))

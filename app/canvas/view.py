@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from functools import cached_property
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -22,46 +21,31 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QFrame, QGraphicsView, QToolTip, QWidget
 
 from app.actions import Entry
-from app.canvas import frames, grid, keys, operations, resizing, telling, words
+from app.canvas import frames, grid, keys, operations, presses, resizing, telling, words
 from app.canvas.dropping import Drop
 from app.canvas.editor import Editor
-from app.canvas.gestures import (
-    BandGesture,
-    Gesture,
-    MoveGesture,
-    PanGesture,
-    Pointer,
-    SelectGesture,
-    WireGesture,
-)
+from app.canvas.gestures import Gesture, PanGesture, Pointer
 from app.canvas.handles import Handles
 from app.canvas.hint import Hint
+from app.canvas.outlook_corner import OutlookCorner
 from app.canvas.overlays import AddField
 from app.canvas.paper import Paper
 from app.canvas.placing import Placing
 from app.canvas.preview import HoverRing
-from app.canvas.routing import Point
 from app.canvas.scene import SheetScene
 from app.canvas.tools import Tools
 from app.canvas.walk import Walk
 from app.canvas.wire_editing import WireEditing
-from app.canvas.wire_gestures import BendGesture, PairGesture
 from app.canvas.zoom import ZoomView
 from app.guard import guarded
 from app.proposal import Proposed
 from app.selection import Selection
 from app.theme import Theme
 from core.edits import Change
-from core.sheet import split_terminal
-
-if TYPE_CHECKING:
-    from app.panes.proposal_rows import ProposalCard
 
 _PICK = 8.0  # screen pixels around a terminal from which a wire is drawn
 _LARGEST_PICK = 9.0  # the same in sheet units, so that small sockets can still be dragged
 _WIRES_FROM = 0.35
-_GRASP = 6.0  # screen pixels around a handle
-_OUTLOOK = QPoint(14, 14)  # how far what would change stands from the drawing's corner
 
 
 @guarded
@@ -89,7 +73,7 @@ class SheetView(ZoomView):
         self._gesture: Gesture | None = None
         self._hover = HoverRing(scene)
         self._drop = Drop(scene)
-        self.outlook: ProposalCard | None = None  # made when something is considered for the first time
+        self.outlook = OutlookCorner(self)
         self.walk = Walk(self)
         self.placing = Placing(self, self._drop)
         self.handles = Handles(self)
@@ -138,8 +122,7 @@ class SheetView(ZoomView):
         self.walk.refresh()
         self.handles.refresh()
         self.add_field.set_theme(theme)
-        if self.outlook is not None:
-            self.outlook.set_theme(theme)
+        self.outlook.set_theme(theme)
         self.resetCachedContent()
         self.viewport().update()
 
@@ -177,30 +160,6 @@ class SheetView(ZoomView):
         at = self.mapToScene(self.pointer_at)
         return Pointer(at.x(), at.y(), self.pointer_at, event.modifiers(), not self.paper.snaps)
 
-    def _gesture_for(self, pointer: Pointer) -> Gesture:
-        """What a left press begins, by what lies under it: terminal, part, wire, paper."""
-        terminal = self.terminal_under(pointer)
-        if terminal is not None and not self._is_handle(terminal):
-            return (PairGesture if pointer.ctrl != self.wires.in_pairs else WireGesture)(
-                self, pointer, terminal
-            )
-        grip = self.handles.at(pointer.x, pointer.y, self.on_sheet(_GRASP))
-        if grip is not None:
-            return BendGesture(self, pointer, grip)
-        part_id = self.sheet_scene.part_at(pointer.x, pointer.y)
-        if part_id is not None:
-            return resizing.note_edge_at(self, pointer, part_id) or MoveGesture(self, pointer, part_id)
-        wire_id = self.sheet_scene.wire_at(pointer.x, pointer.y, self.on_sheet(2.0))
-        if wire_id is not None:
-            return SelectGesture(self, pointer, wire_id)
-        return resizing.gesture_at(self, pointer) or BandGesture(self, pointer)
-
-    def _is_handle(self, terminal: str) -> bool:
-        """Whether a terminal moves its part: a joint is all terminal, so a selected one is for moving."""
-        part_id = split_terminal(terminal)[0]
-        part = self.document.sheet.part_by_id.get(part_id)
-        return part is not None and part.kind == "joint" and part_id in self.selection.ids
-
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Begin a gesture."""
         event.accept()
@@ -217,7 +176,7 @@ class SheetView(ZoomView):
         ):
             self._gesture = PanGesture(self, pointer)
         elif button == Qt.MouseButton.LeftButton:
-            self._gesture = self._gesture_for(pointer)
+            self._gesture = presses.gesture_for(self, pointer)
         elif button == Qt.MouseButton.RightButton:
             found = self._id_under(pointer)
             if found is not None and found not in self.selection.ids:
@@ -251,7 +210,7 @@ class SheetView(ZoomView):
         pointer = self._pointer(event)
         if event.button() != Qt.MouseButton.LeftButton or self._gesture is not None:
             return
-        if self.handles.at(pointer.x, pointer.y, self.on_sheet(_GRASP)) is not None:
+        if presses.grip_under(self, pointer) is not None:
             self.wires.find_way()
             return
         found = self._id_under(pointer)
@@ -338,16 +297,7 @@ class SheetView(ZoomView):
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:
         """Keep the part at the pointer."""
-        if not self._drop.is_active:
-            event.ignore()
-            return
-        self._drop.move(self._drop_place(event))
-        event.acceptProposedAction()
-
-    def _drop_place(self, event: QDropEvent) -> Point:
-        at = self.mapToScene(event.position().toPoint())
-        alt = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
-        return operations.snapped(at.x(), at.y(), alt == self.paper.snaps)
+        self._drop.drag(self, event)
 
     def dragLeaveEvent(self, _event: QDragLeaveEvent) -> None:
         """Forget the part."""
@@ -355,13 +305,7 @@ class SheetView(ZoomView):
 
     def dropEvent(self, event: QDropEvent) -> None:
         """Add the part where it was dropped."""
-        template = self._drop.end()
-        if template is None:
-            event.ignore()
-            return
-        self.editor.add(template, self._drop_place(event))
-        event.acceptProposedAction()
-        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        self._drop.let_fall(self, event)
 
     # observing
 
@@ -382,13 +326,7 @@ class SheetView(ZoomView):
         self.fit()
 
     def _show_outlook(self, proposed: Proposed | None) -> None:
-        """Say in a corner what is considered would do to the findings."""
-        if self.outlook is None and proposed is not None:
-            from app.panes.proposal_rows import ProposalCard  # noqa: PLC0415 - most starts need none
-
-            self.outlook = ProposalCard(self.sheet_scene.theme, self, _OUTLOOK)
-        if self.outlook is not None:
-            self.outlook.show_proposal(proposed)
+        self.outlook.show(proposed)
 
     def _describe(self, _: object = None) -> None:
         """Tell a screen reader what is selected, and at which pin the keyboard is."""

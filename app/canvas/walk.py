@@ -6,6 +6,7 @@ reader is told. The pointer takes the keyboard's place away; so does a change of
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
@@ -13,6 +14,7 @@ from PySide6.QtGui import QKeyEvent
 
 from app.canvas import paths, telling, words
 from app.canvas.focus_ring import FocusRing, ring_path
+from app.canvas.handles import leading_wire
 from app.canvas.preview import WirePreview
 from app.canvas.wiring import lay, pair_step, second_ends, wire_step
 from core.sheet import split_terminal
@@ -56,7 +58,7 @@ class Walk:
     def focus(self) -> str:
         """The terminal, part or wire that the keyboard is at."""
         ids = self._view.selection.ids
-        return self.pin or (next(iter(ids)) if len(ids) == 1 else "")
+        return self.pin or (next(iter(ids)) if len(ids) == 1 else leading_wire(self._scene, ids))
 
     def text(self) -> str:
         """What a screen reader is told about it."""
@@ -92,28 +94,27 @@ class Walk:
         pin = ""
         if self.pin:
             pin = self._likely(part_id)
-        self._show(part_id, pin)
+        self._show((part_id,), pin)
 
     def enter_pins(self) -> None:
         """Step into the pins of the part, or out of them."""
         if self.pin and not self.start:
-            self._show(self.part_id, "")
+            self._show((self.part_id,), "")
         elif self.part_id and not self.start:
-            self._show(self.part_id, self._likely(self.part_id))
+            self._show((self.part_id,), self._likely(self.part_id))
 
     def wires(self, by: int) -> None:
-        """Go to the next wire on the part or pin, round and round."""
+        """Go to the next wire on the part or pin, round and round; a pair counts as one, as it does for a click."""
         ids = self._view.selection.ids
-        current = next(iter(ids)) if len(ids) == 1 else ""
         sheet = self._view.document.sheet
-        if current not in sheet.wire_by_id:
+        if not leading_wire(self._scene, ids):
             self._home = self.focus
         found = paths.wires_at(sheet, self._home) if self._home else []
         if not found or self.start:
             self._say(words.tr("No wires here."))
             return
-        at = found.index(current) if current in found else (-1 if by > 0 else 0)
-        self._show(found[(at + by) % len(found)], "")
+        current = next((number for number, each in enumerate(found) if ids & each), -1 if by > 0 else 0)
+        self._show(found[(current + by) % len(found)], "")
 
     def _likely(self, part_id: str) -> str:
         layout = self._scene.layout_
@@ -121,11 +122,11 @@ class Walk:
         name = paths.likely_pin(layout.places[part_id], catalogue, layout.ends, self.start)
         return f"{part_id}.{name}" if name is not None else ""
 
-    def _show(self, item_id: str, pin: str) -> None:
-        """Be at a part, one of its pins, or a wire."""
+    def _show(self, ids: Collection[str], pin: str) -> None:
+        """Be at a part, one of its pins, a wire, or a pair of wires."""
         self._is_moving = True
         try:
-            self._view.selection.show((item_id,))
+            self._view.selection.show(ids)
         finally:
             self._is_moving = False
         self.pin = pin
@@ -172,21 +173,21 @@ class Walk:
         part_id, name = split_terminal(self.pin)
         names = paths.pins_in_turn(self._scene.layout_.places[part_id])
         at = names.index(name) if name in names else 0
-        self._show(part_id, f"{part_id}.{names[(at + by) % len(names)]}")
+        self._show((part_id,), f"{part_id}.{names[(at + by) % len(names)]}")
 
     def _type_pin(self, text: str) -> bool:
         part_id, name = split_terminal(self.pin)
         found = paths.named_pin(self._scene.layout_.places[part_id], name, text)
         if found is None:
             return False
-        self._show(part_id, f"{part_id}.{found}")
+        self._show((part_id,), f"{part_id}.{found}")
         return True
 
     def _begin_or_lay(self, in_pair: bool) -> None:
         """Begin a wire at the pin; with one begun, lay it to here."""
         if not self.start:
             self.start = self.pin
-            self._show(self.part_id, self.pin)
+            self._show((self.part_id,), self.pin)
             return
         start, end = self.start, self.pin
         if start == end:
@@ -199,16 +200,16 @@ class Walk:
             lay(self._view, start, end, in_pair)
         finally:
             self._is_moving = False
-        self._show(part_id, end)
+        self._show((part_id,), end)
 
     def _step_out(self) -> None:
         """Give up the wire and be where it began; without one step out of the pins."""
         if self.start:
             start = self.start
             self.cancel_wire()
-            self._show(split_terminal(start)[0], start)
+            self._show((split_terminal(start)[0],), start)
         else:
-            self._show(self.part_id, "")
+            self._show((self.part_id,), "")
 
     def _go_home(self) -> bool:
         """From a wire back to the part or pin whose wires were walked."""
@@ -216,7 +217,7 @@ class Walk:
         part_id = split_terminal(home)[0] if "." in home else home
         if part_id not in self._scene.layout_.places:
             return False
-        self._show(part_id, home if "." in home else "")
+        self._show((part_id,), home if "." in home else "")
         return True
 
     def _type_target(self) -> None:

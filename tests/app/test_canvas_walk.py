@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+import msgspec
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -212,6 +213,28 @@ def test_wires_are_walked_from_a_part_and_from_a_pin(rig):
     assert "w2" not in rig.sheet.wire_by_id
     rig.key(K.Key_Z, CTRL)  # a window's shortcut: not the drawing's own
     assert "w2" not in rig.sheet.wire_by_id
+
+
+def test_a_twisted_pair_is_one_step_of_the_walk_as_it_is_one_click(qtbot):
+    sheet = small_sheet()
+    first, second, *rest = sheet.wires
+    pair = tuple(msgspec.structs.replace(wire, twist="p1") for wire in (first, second))
+    rig = make_rig(qtbot, msgspec.structs.replace(sheet, wires=(*pair, *rest)))
+    rig.view.activateWindow()
+    rig.view.setFocus()
+    qtbot.waitUntil(rig.view.hasFocus)
+    rig.selection.set({"T1"})
+    seen = []
+    for _ in range(3):
+        rig.key(K.Key_W)
+        seen.append(rig.selection.ids)
+    assert seen == [{"w1", "w2"}, {"w3"}, {"w1", "w2"}]
+    assert rig.view.walk.focus == "w1" and rig.view.walk.ring is not None
+    rig.key(K.Key_Escape)
+    assert rig.selection.ids == {"T1"}
+    rig.key(K.Key_W)
+    rig.key(K.Key_T, SHIFT)
+    assert not any(wire.twist for wire in rig.sheet.wires)
 
 
 def test_enter_on_a_wire_asks_for_its_properties(rig, qtbot):

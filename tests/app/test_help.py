@@ -50,6 +50,28 @@ def test_every_key_of_the_drawing_and_of_the_menus_stands_on_the_page(open_windo
         assert key.toString(QKeySequence.SequenceFormat.NativeText) in pressed
 
 
+SECOND_KEYS = {
+    "add by slash": "add",
+    "fit by letter": "fit",
+    "zoom in by sign": "zoom in",
+    "zoom out by sign": "zoom out",
+    "actual size by digit": "actual size",
+}
+"""Entries that are another key for what the menus hold already."""
+
+NO_MENU = {"menu": "opens the context menu, and has no place in another one"}
+
+
+def test_everything_that_can_be_done_to_the_drawing_stands_in_the_menu_bar(open_window) -> None:
+    window = open_window()
+    entries = window.view.entries
+    said = {plain(action.text().partition("\t")[0]) for menu in window.menus.all for action in _actions(menu)}
+    missing = {name for name, entry in entries.items() if plain(entry.text) not in said}
+    assert missing <= SECOND_KEYS.keys() | NO_MENU.keys()
+    for second, first in SECOND_KEYS.items():
+        assert first not in missing and entries[first].text.replace("&", "") == entries[second].text
+
+
 def test_no_two_entries_share_a_key_where_both_are_heard(open_window) -> None:
     window = open_window()
     drawing = [key for entry in window.view.entries.values() if entry.heard for key in entry.keys]

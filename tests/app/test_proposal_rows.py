@@ -75,7 +75,7 @@ def test_everything_tells_it_and_takes_it_back(window):
     proposal, card = window.scene.proposal, window.side.findings.outlook
     before = window.strip.summary.text()
     proposal.consider("Strap V1.4 to V1.5", add_wire("V1.4", "V1.5"))
-    beside = window.view.outlook
+    beside = window.view.outlook.card
     assert beside.isVisible()
     assert card.isVisible()
     assert beside.outlook == card.outlook
@@ -92,7 +92,7 @@ def test_everything_tells_it_and_takes_it_back(window):
 
 def test_what_would_vanish_is_told(window):
     window.scene.proposal.consider("Delete", remove(("V1", "V2")))
-    assert any(line.sign == "gone" for line in window.view.outlook.outlook.lines)
+    assert any(line.sign == "gone" for line in window.view.outlook.card.outlook.lines)
 
 
 class Cursor:
@@ -109,7 +109,7 @@ def test_the_card_takes_no_clicks_and_keeps_off_the_pointer(window, monkeypatch)
     monkeypatch.setattr("app.panes.proposal_rows.QCursor", Cursor)
     view = window.view
     window.scene.proposal.consider("Strap", add_wire("V1.4", "V1.5"))
-    card = view.outlook
+    card = view.outlook.card
     assert card.testAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
     assert view.rect().contains(card.geometry())
     assert not card.geometry().intersects(view.add_field.geometry())
