@@ -233,10 +233,11 @@ class _Builder:
                 )
         if standing.is_tied and not line.feed.is_mains:
             yield sentence("{id} is tied to the chassis already.", id=line.feed.part.id)
-        if standing.amps > 0:
+        if standing.amps > _LEAST_TOLD_A:
             yield sentence("{id} gives {a} to others already.", id=line.feed.part.id, a=amps(standing.amps))
 
 
+_LEAST_TOLD_A = 5e-4  # what leaks through the solver's own paths is no load
 _OPEN = ("not-heated", "half-heated", "heater-voltage", "heater-current")
 
 

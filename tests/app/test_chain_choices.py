@@ -107,7 +107,7 @@ def test_the_summary_tells_the_load_as_it_is_solved(window) -> None:
     supply = window.scene.proposal.current.assessment.points["nominal"].supplies["T1"]
     assert (
         pane.summary.text()
-        == f"6.30\u2009V · 3.00\u2009A · T1 {supply.load_pct:.1f}\u2009% · 1.38\u2009m of wire"
+        == f"6.30\u2009V · 3.00\u2009A · T1 {supply.load_pct:.1f}\u2009% · 1.40\u2009m of wire"
     )
 
 

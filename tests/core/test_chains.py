@@ -232,6 +232,39 @@ def test_the_line_is_tied_once(reference: str) -> None:
     assert not rules & {"no-chassis-reference", "second-reference", "resistor-power"}
 
 
+@pytest.mark.parametrize("reference", ["pair", "side"])
+def test_a_chassis_that_waits_for_its_wire_is_used_wherever_it_stands(reference: str) -> None:
+    sheet = sockets("EL84", "ECC83", extra=(WINDING, Chassis(id="E1", at=(900.0, 900.0))))
+    made = planned(sheet, feed="T1.a-b", reference=reference)
+    assert not any(part.kind == "chassis" for part in made.parts)
+    assert any("E1.e" in one for one in ends(made))
+
+
+def test_a_chassis_far_away_that_serves_others_is_left_alone() -> None:
+    others = (
+        Chassis(id="E1", at=(900.0, 900.0)),
+        Winding(id="T9", rated_v=6.3, rated_a=1.0, at=(900.0, 700.0)),
+    )
+    tie = Wire(id="w1", start="T9.b", end="E1.e")
+    sheet = sockets("EL84", "ECC83", extra=(WINDING, *others), wires=(tie,))
+    made = planned(sheet, feed="T1.a-b", reference="side")
+    assert [part.kind for part in made.parts] == ["chassis"]
+
+
+def test_the_chassis_of_a_pair_stands_below_it_and_covers_nothing() -> None:
+    below = Tube(id="V9", type="ECC83", at=(WINDING.at[0], WINDING.at[1] + 200.0))
+    made = planned(sockets("EL84", extra=(WINDING, below)), feed="T1.a-b", reference="pair")
+    first, second, chassis = made.parts
+    assert chassis.kind == "chassis"
+    assert chassis.at[1] > max(first.at[1], second.at[1])
+    assert max(abs(chassis.at[0] - below.at[0]) - 90.0, abs(chassis.at[1] - below.at[1]) - 110.0) >= 0
+
+
+def test_a_supply_that_gives_nothing_has_nothing_told_of_others() -> None:
+    made = planned(sockets("EL84", extra=(WINDING,)), feed="T1.a-b", reference="pair")
+    assert "to others already" not in " ".join(map(str, made.notes))
+
+
 def test_what_is_tied_already_is_not_tied_again() -> None:
     sheet = sockets(
         "EL84", extra=(WINDING, Chassis(id="E1")), wires=(Wire(id="w1", start="T1.ct", end="E1.e"),)
