@@ -21,6 +21,7 @@ from core.results import Assessment, Finding, alike, side_of, worst_of
 from core.sheet import Sheet
 
 ASKER = "proposal"
+_Key = tuple[object, ...]
 
 
 @dataclass(frozen=True)
@@ -70,6 +71,7 @@ class Proposal(QObject):
         self.solver = solver or Solver()
         self._sought: _Sought | None = None
         self._current: Proposed | None = None
+        self._grouped: tuple[tuple[Finding, ...], dict[_Key, list[Finding]]] | None = None
         document.changed.connect(self.withdraw)
         document.replaced.connect(self.withdraw)
         document.assessed.connect(self._compare)
@@ -93,7 +95,7 @@ class Proposal(QObject):
         if self._sought is not None and after == self._sought.sheet:
             return self._answer()
         change = change_between(before, after)
-        if change.is_empty or find_problems(after):
+        if change.is_empty or find_problems(after, before):
             self.withdraw()
             return None
         self._sought = _Sought(text, after, change)
@@ -148,13 +150,19 @@ class Proposal(QObject):
         present = self._document.assessment
         if present is None:
             return (), ()
-        before, after = _by_key(present.findings), _by_key(found.findings)
+        before, after = self._present(present.findings), _by_key(found.findings)
         new = (one for key, group in after.items() if key not in before for one in group)
         gone = (one for key, group in before.items() if key not in after for one in group)
         return tuple(new), tuple(gone)
 
+    def _present(self, findings: tuple[Finding, ...]) -> dict[_Key, list[Finding]]:
+        """The present findings by what they say, put in order once however many edits are considered."""
+        if self._grouped is None or self._grouped[0] is not findings:
+            self._grouped = (findings, _by_key(findings))
+        return self._grouped[1]
 
-def _by_key(findings: Iterable[Finding]) -> dict[tuple[object, ...], list[Finding]]:
+
+def _by_key(findings: Iterable[Finding]) -> dict[_Key, list[Finding]]:
     """Findings that say the same thing, be it under other conditions or with other figures, by what that is."""
     groups = alike(findings)
     return {

@@ -97,12 +97,15 @@ RANGES: Mapping[str, Range] = {
 """Limits by field name; a numeric field not named here may be any finite number up to 1e12 in size."""
 
 
-def find_problems(sheet: Sheet) -> tuple[Problem, ...]:
-    """Everything wrong with a sheet's values; empty for a sheet that can be written and read back."""
-    return tuple(_all_problems(sheet))
+def find_problems(sheet: Sheet, known: Sheet | None = None) -> tuple[Problem, ...]:
+    """Everything wrong with a sheet's values; empty for a sheet that can be written and read back.
+
+    What it shares with ``known``, a sheet that has been found right, is not looked at again.
+    """
+    return tuple(_all_problems(sheet, Sheet() if known is None else known))
 
 
-def _all_problems(sheet: Sheet) -> Iterator[Problem]:
+def _all_problems(sheet: Sheet, known: Sheet) -> Iterator[Problem]:
     yield from _text_problems(sheet.title, "title", sentence("the title"))
     yield from _mains_problems(sheet.mains)
     if not RANGES["ambient_c"].admits(sheet.ambient_c):
@@ -111,14 +114,21 @@ def _all_problems(sheet: Sheet) -> Iterator[Problem]:
     for index, part in enumerate(sheet.parts):
         place = f"parts[{index}]"
         yield from _id_problems(part.id, place, places)
-        yield from _struct_problems(part, place, shown(part.id))
-        yield from _part_problems(part, place)
+        if known.part_by_id.get(part.id) is not part:
+            yield from _struct_problems(part, place, shown(part.id))
+            yield from _part_problems(part, place)
+    replaced = {one for one, part in known.part_by_id.items() if sheet.part_by_id.get(one) is not part}
     for index, wire in enumerate(sheet.wires):
         place = f"wires[{index}]"
         yield from _id_problems(wire.id, place, places)
-        yield from _struct_problems(wire, place, shown(wire.id))
-        yield from _wire_problems(wire, place, sheet.part_by_id)
+        if known.wire_by_id.get(wire.id) is not wire or not replaced.isdisjoint(_parts_of(wire)):
+            yield from _struct_problems(wire, place, shown(wire.id))
+            yield from _wire_problems(wire, place, sheet.part_by_id)
     yield from _types_problems(sheet.types)
+
+
+def _parts_of(wire: Wire) -> tuple[str, str]:
+    return split_terminal(wire.start)[0], split_terminal(wire.end)[0]
 
 
 def _mains_problems(mains: Mains) -> Iterator[Problem]:

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator
 from app.canvas.routing import Rect
 
 _SIZE = 160.0
+_NOTHING: dict[str, list[Rect]] = {}
 
 
 def touching(a: Rect, b: Rect) -> bool:
@@ -20,29 +21,35 @@ class Cells:
 
     def __init__(self) -> None:
         self._rects: dict[str, tuple[Rect, ...]] = {}
-        self._names: defaultdict[tuple[int, int], set[str]] = defaultdict(set)
+        self._here: defaultdict[tuple[int, int], dict[str, list[Rect]]] = defaultdict(dict)
 
     def put(self, name: str, rects: Iterable[Rect]) -> None:
         """Set what a name covers."""
         self.drop(name)
         self._rects[name] = tuple(rects)
-        for cell in self._cells_of(name):
-            self._names[cell].add(name)
+        for rect in self._rects[name]:
+            for cell in _cells(rect):
+                self._here[cell].setdefault(name, []).append(rect)
 
     def drop(self, name: str) -> None:
         """Forget a name; unknown names are ignored."""
-        if name not in self._rects:
-            return
-        for cell in self._cells_of(name):
-            self._names[cell].discard(name)
-        del self._rects[name]
+        for rect in self._rects.pop(name, ()):
+            for cell in _cells(rect):
+                self._here[cell].pop(name, None)
 
     def near(self, rect: Rect) -> list[str]:
         """Names with a rectangle that shares area with ``rect``, in order of name."""
+        left, top, right, bottom = rect
         names: set[str] = set()
         for cell in _cells(rect):
-            names |= self._names.get(cell, set())
-        return sorted(name for name in names if any(touching(own, rect) for own in self._rects[name]))
+            for name, covered in self._here.get(cell, _NOTHING).items():
+                if name not in names:
+                    for own in covered:
+                        # as in ``touching``, which is asked too often here to be called
+                        if own[0] < right and left < own[2] and own[1] < bottom and top < own[3]:
+                            names.add(name)
+                            break
+        return sorted(names)
 
     def rects(self, name: str) -> tuple[Rect, ...]:
         """What a name covers; empty if it is not known."""
@@ -51,9 +58,6 @@ class Cells:
     def all(self) -> list[Rect]:
         """Every rectangle that is covered."""
         return [rect for rects in self._rects.values() for rect in rects]
-
-    def _cells_of(self, name: str) -> set[tuple[int, int]]:
-        return {cell for rect in self._rects[name] for cell in _cells(rect)}
 
 
 def _cells(rect: Rect) -> Iterator[tuple[int, int]]:

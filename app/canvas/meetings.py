@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import itertools
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
@@ -42,6 +42,7 @@ class Meetings:
         self._sheet: Sheet | None = None
         self._nets: dict[str, str] = {}
         self._met: defaultdict[str, dict[str, _Meeting]] = defaultdict(dict)
+        self._partings: Counter[Point] = Counter()  # how many pairs of wires part at a point
 
     def follow(self, sheet: Sheet, wire_ids: Iterable[str]) -> set[str]:
         """See where wires meet that lie elsewhere now, or are gone; answers those whose hops changed."""
@@ -51,8 +52,12 @@ class Meetings:
             stale |= self._follow_nets(sheet)
         before = {one: self.hops(one) for one in stale | {other for one in stale for other in self._met[one]}}
         for one in stale:
-            for other in self._met.pop(one, {}):
+            for other, meeting in self._met.pop(one, {}).items():
                 self._met[other].pop(one, None)
+                self._partings.subtract(meeting.partings)
+                for at in meeting.partings:
+                    if not self._partings[at]:
+                        del self._partings[at]
         for one in sorted(stale & board.routes.keys()):
             near = {other for box in board.boxes(one) for other in board.wires_near(box)}
             for other in near - {one} - self._met[one].keys():
@@ -60,6 +65,7 @@ class Meetings:
                 if meeting.hops or meeting.partings:
                     before.setdefault(other, self.hops(other))
                     self._met[one][other] = self._met[other][one] = meeting
+                    self._partings.update(meeting.partings)
         return {one for one, hops in before.items() if one in board.routes and self.hops(one) != hops}
 
     def _follow_nets(self, sheet: Sheet) -> set[str]:
@@ -76,7 +82,7 @@ class Meetings:
 
     def partings(self) -> set[Point]:
         """Every point where wires of one net part that have run together."""
-        return {point for met in self._met.values() for meeting in met.values() for point in meeting.partings}
+        return set(self._partings)
 
     def _meeting(self, one: str, other: str) -> _Meeting:
         board = self._layout.board

@@ -19,6 +19,7 @@ from app.canvas.looks import part_looks
 from app.canvas.meetings import Meetings
 from app.canvas.routing import Point
 from app.canvas.texts import WireTexts
+from app.canvas.wire_order import WireOrder
 from app.document import Document
 from app.proposal import Proposal, Proposed
 from app.selection import Selection
@@ -53,7 +54,8 @@ class SheetScene(QGraphicsScene):
         self.ghosts = Ghosts(self)
         self.part_items: dict[str, PartItem] = {}
         self.wire_items: dict[str, WireItem] = {}
-        self.dots: dict[str, DotItem] = {}
+        self.dots: dict[str | Point, DotItem] = {}
+        self._joining: tuple[WireOrder | None, tuple[str, ...]] = (None, ())
         self.layout_: Layout
         self.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.BspTreeIndex)
         self.rebuild()
@@ -203,18 +205,27 @@ class SheetScene(QGraphicsScene):
 
     def _show_dots(self) -> None:
         """Put a dot on every terminal where three or more wires meet, and where wires of one net part."""
-        points = {f"{x:g} {y:g}": (x, y) for x, y in self._meetings.partings()}
-        for terminal, count in self.layout_.ends.items():
-            point = self.layout_.terminal_point(terminal) if count >= 3 else None
+        points: dict[str | Point, Point] = {point: point for point in self._meetings.partings()}
+        for terminal in self._joining_terminals():
+            point = self.layout_.terminal_point(terminal)
             if point is not None:
                 points[terminal] = point
-        for terminal in self.dots.keys() - points.keys():
-            self.removeItem(self.dots.pop(terminal))
-        for terminal, point in points.items():
-            if terminal not in self.dots:
-                self.dots[terminal] = DotItem(point, self.theme)
-                self.addItem(self.dots[terminal])
-            self.dots[terminal].setPos(*point)
+        for place in self.dots.keys() - points.keys():
+            self.removeItem(self.dots.pop(place))
+        for place, point in points.items():
+            if place not in self.dots:
+                self.dots[place] = DotItem(point, self.theme)
+                self.addItem(self.dots[place])
+            elif place != point:
+                self.dots[place].setPos(*point)
+
+    def _joining_terminals(self) -> tuple[str, ...]:
+        """Terminals of three or more wires; looked for again only when the wires are others."""
+        order, found = self._joining
+        if order is not self.layout_.order:
+            found = tuple(terminal for terminal, count in self.layout_.ends.items() if count >= 3)
+            self._joining = (self.layout_.order, found)
+        return found
 
     def preview_move(self, part_ids: Iterable[str], dx: float, dy: float) -> None:
         """Show parts shifted, with their wires laid again; the sheet stays as it is."""

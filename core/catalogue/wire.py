@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from functools import cache
+from functools import cache, lru_cache
 
 from core.catalogue.rows import Field, Number, Reader
 from resources import read_bytes
@@ -36,6 +36,7 @@ def awg_diameter_mm(awg: float) -> float:
     return 0.127 * math.exp(math.log(92.0) * (36.0 - awg) / 39.0)
 
 
+@lru_cache(maxsize=256)
 def awg_area_mm2(awg: float) -> float:
     """Cross-section of gauge ``awg``, mm²."""
     return math.pi / 4.0 * awg_diameter_mm(awg) ** 2
