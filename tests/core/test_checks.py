@@ -7,10 +7,11 @@ from typing import Any
 
 import msgspec
 import pytest
+from msgspec.structs import replace
 
 from core.catalogue.types import Section, TubeType
 from core.checks import find_problems
-from core.sheet import Sheet, Tube, Winding
+from core.sheet import Chassis, Sheet, Tube, Winding, Wire
 from core.storage import load
 from core.structure import KINDS
 from core.terminals import TERMINALS, has_terminal, terminal_names
@@ -184,3 +185,23 @@ def test_a_tube_has_any_pin() -> None:
     tube = Tube(id="V1", type="ECC83")
     assert terminal_names(tube) is None
     assert [pin for pin in ("0", "1", "20", "21", "01", "k", "") if has_terminal(tube, pin)] == ["1", "20"]
+
+
+def test_what_is_shared_with_a_sheet_found_right_is_not_looked_at_again_but_what_hangs_on_a_change_is() -> (
+    None
+):
+    tube, winding = Tube(id="V1", type="EL84"), Winding(id="T1", rated_v=6.3, rated_a=2.0)
+    wire = Wire(id="w1", start="T1.a", end="V1.4", awg=20, length_m=0.1)
+    known = Sheet(parts=(tube, winding), wires=(wire,))
+    assert find_problems(known) == ()
+    wrong = replace(wire, length_m=-1.0)
+    for after in (
+        replace(known, parts=(tube,)),
+        replace(known, parts=(tube, Chassis(id="T1"))),
+        replace(known, parts=(tube, replace(winding, rated_v=-1.0))),
+        replace(known, wires=(wrong,)),
+        replace(known, wires=(wire, wire)),
+        replace(known, parts=(tube, winding, Chassis(id="w1"))),
+    ):
+        assert find_problems(after)
+        assert find_problems(after, known) == find_problems(after)
