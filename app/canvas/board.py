@@ -13,8 +13,19 @@ from functools import partial
 from typing import NamedTuple
 
 from app.canvas.cells import Cells, touching
-from app.canvas.lanes import in_lanes, overlap
-from app.canvas.pairs import SHORTEST, cut_backs, follow, parted, shadow, trunk_of
+from app.canvas.lanes import Profile, in_lanes, overlap
+from app.canvas.pairs import (
+    AMPLITUDE,
+    SHORTEST,
+    cut_backs,
+    follow,
+    parted,
+    past_crossings,
+    reversed_,
+    shadow,
+    tracks_of_pair,
+    trunk_of,
+)
 from app.canvas.routing import (
     CLEAR,
     Point,
@@ -25,6 +36,7 @@ from app.canvas.routing import (
     Track,
     across,
     crosses,
+    crossing_cost,
     grown,
     length_of,
     plain_route,
@@ -37,6 +49,7 @@ from app.canvas.routing import (
 STRAP_CLEAR = 4.0  # a strap on one socket stays inside the first lane of the wires
 _REGIONS = (100.0, 300.0, 1000.0)
 _MARGIN = 2.0
+_LEADS = 20.0  # room between a pair and a part for the leads of this pair and the next
 _BEND = 50.0  # what a bend counts where two ways are compared, in units of length
 _TOUCH = 0.5
 _LOOSE = 0.5  # what a unit of a pair counts that is left untwisted
@@ -147,6 +160,8 @@ class Board:
         self.lift(wire_id)
         self._looked.clear()
         rank, ends = self._rank(wire_id), (start.point, end.point)
+        if wide:
+            start, end = self._farther(start), self._farther(end)
         stops = [start, *(Port(x, y, 0.0, 1.0, 0.0, free=True) for x, y in via), end]
 
         def leg(number: int) -> Route:
@@ -162,6 +177,15 @@ class Board:
         self._note_zone(wire_id)
         return self.keep(wire_id, simplified(point for line in legs for point in line))
 
+    def _farther(self, port: Port) -> Port:
+        """The port of a pair, which turns farther out so that leads find room below it, unless a part stands there."""
+        far = replace(port, reach=port.reach + _LEADS)
+        (ax, ay), (bx, by) = port.exit, far.exit
+        way = grown((min(ax, bx), min(ay, by), max(ax, bx), max(ay, by)), CLEAR - 1.0)
+        own = port.x, port.y
+        taken = [rect for name in self._bodies.near(way) for rect in self._bodies.rects(name)]
+        return port if any(touching(rect, way) and not _within(own, rect) for rect in taken) else far
+
     def lay_pair(self, wire_id: str, partner_id: str, start: Port, end: Port) -> Route:
         """Lay a wire along its partner's route, which runs between the same parts, as a twisted pair."""
         self.lift(wire_id)
@@ -170,41 +194,54 @@ class Board:
         line, trunk = self._along(self.routes[partner_id], start, end, rank)
         self._note_zone(wire_id)
         if trunk is not None:
-            self.trunks[partner_id] = trunk
+            self.keep(partner_id, self.routes[partner_id], trunk)
         return self.keep(wire_id, line, trunk)
 
     def _along(self, partner: Route, start: Port, end: Port, rank: float) -> tuple[Route, Route | None]:
         """A route that joins a partner's, and the trunk that they share; alone where they share too little."""
-        trunk = trunk_of(partner, start.reach, end.reach)
+        trunk = trunk_of(partner, start.reach + _LEADS, end.reach + _LEADS)
         if trunk is None:
             return self.find(start, end, before=rank), None
-        tail, trunk = self._leave(end, trunk, rank)
-        head, backwards = self._leave(start, tuple(reversed(trunk)), rank)
-        trunk = tuple(reversed(backwards))
+        crossing = self._tracks_near(trunk, (), rank)
+        trunk = past_crossings(reversed_(past_crossings(trunk, crossing)), crossing)
+        if length_of(trunk) < SHORTEST:
+            return self.find(start, end, before=rank), None
+        tail, trunk = self._leave(end, reversed_(trunk), partner, rank)
+        head, backwards = self._leave(start, reversed_(trunk), reversed_(partner), rank)
+        trunk = reversed_(backwards)
         if length_of(trunk) < SHORTEST:
             return self.find(start, end, before=rank), None
         return (*head, *trunk[1:-1], *reversed(tail)), trunk
 
-    def _leave(self, end: Port, trunk: Route, rank: float) -> tuple[Route, Route]:
-        """The lead from a terminal to the end of a trunk, which is cut back where that makes the lead plainer."""
+    def _leave(self, end: Port, trunk: Route, partner: Route, rank: float) -> tuple[Route, Route]:
+        """The lead from a terminal to the end of a trunk, which is cut back where that makes the lead plainer.
+
+        It keeps off the trunk and does not run along the partner, which goes on from there.
+        """
         best: tuple[Route, Route] | None = None
         least = math.inf
-        for shorter in cut_backs(trunk):
-            lead = self.find(end, follow(shorter)[1], shun=shadow(shorter), before=rank)
+        for shorter in cut_backs(trunk, end.point):
+            lead = self.find(end, follow(shorter)[1], shun=shadow(shorter, partner), before=rank)
             loose = length_of(trunk) - length_of(shorter)
-            shared = self._shared(lead, end.point, rank)
-            cost = length_of(lead) + _BEND * len(lead) + _LOOSE * loose + _SHARED * shared
+            wires = self._in_the_way(lead, end.point, rank)
+            cost = length_of(lead) + _BEND * len(lead) + _LOOSE * loose + wires
             if cost < least:
                 best, least = (lead, shorter), cost
         assert best is not None
-        lead, backwards = parted(best[0], tuple(reversed(best[1])))
-        return lead, tuple(reversed(backwards))
+        lead, backwards = parted(best[0], reversed_(best[1]))
+        return lead, reversed_(backwards)
 
-    def _shared(self, line: Route, end: Point, rank: float) -> float:
-        """Over which length a line lies on wires laid before it, but for those on its own terminal."""
+    def _in_the_way(self, line: Route, end: Point, rank: float) -> float:
+        """What it costs that a line lies on or crosses wires laid before it, but for those on its own terminal."""
+        tracks = self._tracks_near(line, (end,), rank)
+        pieces = tracks_of(line)
+        return _SHARED * _shared(pieces, tracks) + _crossings(pieces, tracks)
+
+    def _tracks_near(self, line: Route, ends: tuple[Point, ...], rank: float) -> Sequence[Track]:
+        """Pieces of the wires laid before one, where a line runs, but for those on its own terminals."""
         xs, ys = [x for x, _ in line], [y for _, y in line]
         region = grown((min(xs), min(ys), max(xs), max(ys)), _MARGIN)
-        return _shared(line, self.around(region, 0.0, (end,), rank).tracks)
+        return self.around(region, 0.0, ends, rank).tracks
 
     def _rank(self, wire_id: str) -> float:
         return self.ranks.get(wire_id, math.inf)
@@ -249,11 +286,16 @@ class Board:
         self._looked.append(grown(region, clear))
         if found is None:
             return plain_route(start, end)
-        line = in_lanes(found, around)
-        if _shared(line, around.tracks) <= _TOUCH:
+        profile = partial(_twisted, start.reach, end.reach) if wide else tracks_of
+        line = in_lanes(found, around, profile)
+        if _shared(profile(line), around.tracks) <= _TOUCH:
             return line
         other = route(start, end, around, region, lanes=True)
-        return line if other is None else min(line, in_lanes(other, around), key=partial(_cost, around))
+        return (
+            line
+            if other is None
+            else min(line, in_lanes(other, around, profile), key=partial(_cost, around, profile))
+        )
 
     def around(
         self,
@@ -265,25 +307,30 @@ class Board:
     ) -> Surroundings:
         """What lies in a region; wires that end on one of the points ``ends`` are kin."""
         near = grown(region, clear)
+        half = AMPLITUDE if wide else 0.0
         strangers: list[Track] = []
         kin: list[Track] = []
         for name in self._wires.near(region):
             if self._rank(name) >= before < math.inf:
                 continue
             line = self.routes[name]
-            group = kin if any(_same(end, own) for end in ends for own in (line[0], line[-1])) else strangers
-            group.extend(track for track in self._tracks[name] if touching(_box_of(track), region))
+            is_kin = any(_same(end, own) for end in ends for own in (line[0], line[-1]))
+            for track in self._tracks[name]:
+                if touching(_box_of(track), region):
+                    # twisted with another, not even a wire on the same terminal may be lain on
+                    (kin if is_kin and not track.half else strangers).append(track)
         return Surroundings(
             bodies=[rect for name in self._bodies.near(near) for rect in self._bodies.rects(name)],
             labels=[
-                rect
-                for words in (self._labels, self._wide_volts if wide else self._volts)
+                grown(rect, more)
+                for words, more in ((self._labels, half), (self._wide_volts if wide else self._volts, 0.0))
                 for name in words.near(region)
                 for rect in words.rects(name)
             ],
             tracks=strangers,
             kin=kin,
             clear=clear,
+            half=half,
         )
 
     def through(self, rect: Rect) -> set[str]:
@@ -301,7 +348,7 @@ class Board:
         """
         self._texts.drop(wire_id)
         line = self.trunks.get(wire_id) or self.routes[wire_id]
-        gap = 6.0 if wire_id in self.trunks else 3.0
+        gap = 3.0 + (AMPLITUDE if wire_id in self.trunks else 0.0)
         rank = self._rank(wire_id)
         for piece in sorted(tracks_of(line), key=lambda track: track.low - track.high):
             for rect in _text_places(piece, width, height, gap):
@@ -349,7 +396,7 @@ class Board:
         self.trunks.pop(wire_id, None)
         if trunk is not None:
             self.trunks[wire_id] = trunk
-        self._tracks[wire_id] = tracks_of(line)
+        self._tracks[wire_id] = tracks_of_pair(line, trunk)
         self._wires.put(wire_id, (_box_of(track) for track in self._tracks[wire_id]))
         return line
 
@@ -363,18 +410,40 @@ class Board:
         )
 
 
-def _shared(line: Route, tracks: Sequence[Track]) -> float:
+def _twisted(first_reach: float, last_reach: float, line: Route) -> list[Track]:
+    """The pieces of a wire that will be twisted with another."""
+    return tracks_of_pair(line, trunk_of(line, first_reach, last_reach))
+
+
+def _shared(pieces: Sequence[Track], tracks: Sequence[Track]) -> float:
     """Over which length a line lies on, or close beside, wires."""
-    return sum(overlap(piece, tracks) for piece in tracks_of(line))
+    return sum(overlap(piece, tracks) for piece in pieces)
 
 
-def _cost(around: Surroundings, line: Route) -> float:
+def _crossings(pieces: Sequence[Track], tracks: Sequence[Track]) -> float:
+    """What it costs that a line crosses wires."""
+    return sum(
+        crossing_cost(piece.half, track.half)
+        for piece in pieces
+        for track in tracks
+        if piece.level != track.level
+        and piece.low + _TOUCH < track.at < piece.high - _TOUCH
+        and track.low + _TOUCH < piece.at < track.high - _TOUCH
+    )
+
+
+def _cost(around: Surroundings, profile: Profile, line: Route) -> float:
     """What speaks against a way: its length, its bends, texts and bodies that it crosses, wires that it lies on."""
     pieces = tracks_of(line)
     texts = sum(crosses(piece, label) for piece in pieces for label in around.labels)
     bodies = sum(crosses(piece, body) for piece in pieces[1:-1] for body in (*around.bodies, *around.walls))
     bends = _BEND * len(line)
-    return length_of(line) + bends + _SHARED * _shared(line, around.tracks) + _HIT * (texts + 10 * bodies)
+    wires = _SHARED * _shared(profile(line), around.tracks) + _crossings(profile(line), around.tracks)
+    return length_of(line) + bends + wires + _HIT * (texts + 10 * bodies)
+
+
+def _within(point: Point, rect: Rect) -> bool:
+    return rect[0] <= point[0] <= rect[2] and rect[1] <= point[1] <= rect[3]
 
 
 def _same(a: Point, b: Point) -> bool:
@@ -382,10 +451,10 @@ def _same(a: Point, b: Point) -> bool:
 
 
 def _box_of(track: Track) -> Rect:
-    low, high, at = track.low, track.high, track.at
+    low, high, at, side = track.low, track.high, track.at, _MARGIN + track.half
     if track.level:
-        return low - _MARGIN, at - _MARGIN, high + _MARGIN, at + _MARGIN
-    return at - _MARGIN, low - _MARGIN, at + _MARGIN, high + _MARGIN
+        return low - _MARGIN, at - side, high + _MARGIN, at + side
+    return at - side, low - _MARGIN, at + side, high + _MARGIN
 
 
 def _text_places(piece: Track, width: float, height: float, gap: float) -> Iterator[Rect]:

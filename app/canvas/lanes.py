@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 from app.canvas.routing import (
@@ -14,13 +14,15 @@ from app.canvas.routing import (
     Track,
     crosses,
     grown,
+    lane_between,
     simplified,
     tracks_of,
 )
 
+Profile = Callable[[Route], list[Track]]  # the pieces of a route with how wide they are
+
 _SHIFTS = tuple(sign * step * LANE for step in range(1, 7) for sign in (1, -1))
-_SIDE = LANE - 1.0
-_TOUCH = 0.5
+_TOUCH = 3.0  # so much may be shared at a corner
 _BODY, _LABEL, _KIN = 1e4, 1e3, 0.2
 
 
@@ -31,31 +33,40 @@ class _Hurdles(NamedTuple):
     labels: Sequence[Rect]
     tracks: Sequence[Track]
     kin: Sequence[Track]
+    profile: Profile
 
 
 def overlap(piece: Track, others: Sequence[Track]) -> float:
     """Length over which a straight piece lies on, or too close beside, other wires."""
     total = 0.0
     for other in others:
-        if other.level == piece.level and abs(other.at - piece.at) < _SIDE:
+        if (
+            other.level == piece.level
+            and abs(other.at - piece.at) < lane_between(other.half, piece.half) - 1.0
+        ):
             shared = min(piece.high, other.high) - max(piece.low, other.low)
             if shared > _TOUCH:
                 total += shared
     return total
 
 
-def in_lanes(route: Route, around: Surroundings) -> Route:
-    """The route with its inner pieces moved into free lanes; the pieces at the terminals keep their place."""
+def in_lanes(route: Route, around: Surroundings, profile: Profile = tracks_of) -> Route:
+    """The route with its inner pieces moved into free lanes; the pieces at the terminals keep their place.
+
+    ``profile`` answers the pieces of a route with how wide they are.
+    """
     points = list(route)
     hurdles = _Hurdles(
         [*(grown(body, max(around.clear - 2, 0.0)) for body in around.bodies), *around.walls],
         [grown(label, 1.0) for label in around.labels],
         around.tracks,
         around.kin,
+        profile,
     )
     for at in range(1, len(points) - 2):
         piece = tracks_of(points[at : at + 2])[0]
-        if overlap(piece, around.tracks) or overlap(piece, around.kin):
+        own = [one for one in profile(simplified(points)) if (one.level, one.at) == (piece.level, piece.at)]
+        if any(overlap(one, around.tracks) or overlap(one, around.kin) for one in own):
             points = _best_shift(points, at, hurdles)
     return simplified(points)
 
@@ -79,11 +90,11 @@ def _best_shift(points: list[Point], at: int, hurdles: _Hurdles) -> list[Point]:
 
 
 def _badness(points: list[Point], at: int, hurdles: _Hurdles) -> float:
-    """Overlap of a piece and its neighbours with other wires, more for a label, most of all for a body."""
-    total = 0.0
+    """Overlap with other wires, more for a label that a piece or its neighbours cross, most of all for a body."""
+    pieces = hurdles.profile(simplified(points))
+    total = sum(overlap(piece, hurdles.tracks) + overlap(piece, hurdles.kin) * _KIN for piece in pieces)
     last = len(points) - 2
     for number, piece in enumerate(tracks_of(points[at - 1 : at + 3]), at - 1):
-        total += overlap(piece, hurdles.tracks) + overlap(piece, hurdles.kin) * _KIN
         if 0 < number < last:  # the pieces at the terminals start inside their own body
             total += _BODY * sum(crosses(piece, body) for body in hurdles.bodies)
         total += _LABEL * sum(crosses(piece, label) for label in hurdles.labels)

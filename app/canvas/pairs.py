@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
-from app.canvas.routing import Point, Port, Rect, Route, length_of, simplified
+from app.canvas.routing import Point, Port, Rect, Route, Track, grown, length_of, simplified, tracks_of
 
 AMPLITUDE = 4.0
 PITCH = 26.0  # length of one full twist on the sheet
@@ -17,8 +17,9 @@ _CUTS = 2
 _STEPS = 8  # straight pieces in half a twist
 _END, _GUARD = (
     12.0,
-    6.0,
+    10.0,
 )  # how much of a trunk's ends is free for its leads, and how far they keep off the rest
+_THIN = 1.0
 _JOG = 6.0  # length over which a conductor leaves the axis of its trunk
 
 
@@ -27,28 +28,61 @@ def trunk_of(line: Route, first_reach: float, last_reach: float) -> Route | None
 
     What lies within reach of the two terminals stays out of it, and a short lead beyond.
     """
-    headless = _clear_of_corner(_without_start(line, first_reach + _LEAD))
-    shortened = _clear_of_corner(_without_start(tuple(reversed(headless)), last_reach + _LEAD))
-    trunk = simplified(reversed(shortened))
+    headless = _without_lead(line, first_reach)
+    trunk = simplified(reversed(_without_lead(reversed_(headless), last_reach)))
     return trunk if len(trunk) >= 2 and length_of(trunk) >= SHORTEST else None
 
 
-def _clear_of_corner(line: Route) -> Route:
-    """A line that does not begin right before a corner, where nobody would see that it is twisted."""
-    while len(line) > 2 and math.dist(line[0], line[1]) < _STUMP:
-        line = _without_start(line, math.dist(line[0], line[1]) + _LEAD)
-    return line
+def _without_lead(line: Route, reach: float) -> Route:
+    """A line without its start; it begins well beyond a corner, so that everybody sees that it is twisted."""
+    start, corner = reach + _LEAD, 0.0
+    for a, b in pairwise(line[:-1]):
+        corner += math.dist(a, b)
+        if start - _LEAD < corner < start + _STUMP:
+            start = corner + _LEAD
+    return _without_start(line, start)
 
 
-def cut_backs(trunk: Route) -> list[Route]:
-    """The trunk, and the same ending a short lead before its last corners: where its partner may leave it."""
+def past_crossings(trunk: Route, tracks: Iterable[Track]) -> Route:
+    """A trunk that does not begin right where a wire crosses it."""
+    if len(trunk) < 2:
+        return trunk
+    (ax, ay), first = trunk[0], tracks_of(trunk[:2])[0]
+    start = ax if first.level else ay
+    found = [
+        abs(track.at - start)
+        for track in tracks
+        if track.level != first.level
+        and track.low < first.at < track.high
+        and first.low <= track.at <= first.high
+    ]
+    near = [far for far in found if far <= _END]
+    return past_crossings(_without_start(trunk, max(near) + _LEAD), tracks) if near else trunk
+
+
+def reversed_(line: Route) -> Route:
+    """A line from its other end."""
+    return tuple(reversed(line))
+
+
+def cut_backs(trunk: Route, end: Point) -> list[Route]:
+    """The trunk, and what its partner may leave of it: straight opposite its own end, or before the last corners."""
     found = [trunk]
-    backwards = tuple(reversed(trunk))
+    level = abs(trunk[-1][0] - trunk[-2][0]) > abs(trunk[-1][1] - trunk[-2][1])
+    opposite = (end[0], trunk[-1][1]) if level else (trunk[-1][0], end[1])
+    straight = (*trunk[:-1], opposite)
+    if (
+        _lies_on(opposite, trunk[-2], trunk[-1])
+        and math.dist(opposite, trunk[-1]) <= _STUMP < math.dist(opposite, trunk[-2])
+        and length_of(straight) >= SHORTEST
+    ):
+        found.append(straight)
+    backwards = reversed_(trunk)
     for _ in range(_CUTS):
         if len(backwards) < 3:
             break
         backwards = _without_start(backwards, math.dist(backwards[0], backwards[1]) + _LEAD)
-        shorter = tuple(reversed(backwards))
+        shorter = reversed_(backwards)
         if len(shorter) >= 2 and length_of(shorter) >= SHORTEST:
             found.append(shorter)
     return found
@@ -95,7 +129,7 @@ def sides_of(follower: Route, trunk: Route) -> Sides:
     The first wire takes the other side, so that their leads nowhere touch.
     """
     first = _side(_before(follower, trunk[0]), trunk[0], trunk[1])
-    last = _side(_before(tuple(reversed(follower)), trunk[-1]), trunk[-1], trunk[-2])
+    last = _side(_before(reversed_(follower), trunk[-1]), trunk[-1], trunk[-2])
     return first, -last  # seen from the end, left and right change places
 
 
@@ -123,6 +157,15 @@ def _lead(line: Route, until: Point) -> list[Point]:
             break
         points.append(b)
     return points
+
+
+def tracks_of_pair(line: Route, trunk: Route | None) -> list[Track]:
+    """The straight pieces of a wire; those where it is twisted are as wide as the waves."""
+    if trunk is None:
+        return tracks_of(line)
+    head = (*_lead(line, trunk[0]), trunk[0])
+    tail = (*_lead(reversed_(line), trunk[-1]), trunk[-1])
+    return [*tracks_of(head), *tracks_of(trunk, AMPLITUDE), *tracks_of(tail)]
 
 
 def _side(came_from: Point, end: Point, inner: Point) -> int:
@@ -181,21 +224,22 @@ def _wave(a: Point, b: Point, halves: int, side: int) -> Iterator[Point]:
         yield a[0] + along[0] * far + normal[0] * off, a[1] + along[1] * far + normal[1] * off
 
 
-def shadow(trunk: Route) -> tuple[Rect, ...]:
-    """What the leads of a pair keep off: the trunk but for its ends."""
+def shadow(trunk: Route, partner: Route) -> tuple[Rect, ...]:
+    """What leads keep off: the trunk but for its ends, and where the partner goes on from its last one."""
     pieces = []
     for number, (a, b) in enumerate(pairwise(trunk)):
         along = _towards(a, b, _END) if number == 0 else a
         to = _towards(b, a, _END) if number == len(trunk) - 2 else b
-        pieces.append(
-            (
-                min(along[0], to[0]) - _GUARD,
-                min(along[1], to[1]) - _GUARD,
-                max(along[0], to[0]) + _GUARD,
-                max(along[1], to[1]) + _GUARD,
-            )
-        )
+        pieces.append(grown(_span(along, to), _GUARD))
+    onward = _lead(reversed_(partner), trunk[-1])[-1]
+    far = math.dist(onward, trunk[-1])
+    if far > 2 * _THIN:
+        pieces.append(grown(_span(_towards(trunk[-1], onward, 2 * _THIN), onward), _THIN))
     return tuple(pieces)
+
+
+def _span(a: Point, b: Point) -> Rect:
+    return min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]), max(a[1], b[1])
 
 
 def _towards(a: Point, b: Point, far: float) -> Point:

@@ -23,8 +23,10 @@ CLEAR = 10.0  # distance that a wire keeps from a body
 LANE = 10.0  # distance between wires that run side by side
 _BEND = 60.0  # what a bend costs, in units of length
 _CROSS = 12.0
+_CROSS_WIDE = 5.0  # more for every unit by which either is wider than a line; a pair counts twice
 _OVERLAP = 1.2  # extra cost per unit on top of another wire; the lanes afterwards mend most of it
 _OVERLAP_KIN = 0.15
+_UNTWISTED = 30.0
 _LABEL = 15.0  # extra cost per unit across a label
 _BESIDE_LABEL = 7.0
 _BESIDE_WALL = 4.0
@@ -64,12 +66,21 @@ class Port:
 
 
 class Track(NamedTuple):
-    """One straight piece of a wire: level (along x) or upright, at a coordinate, from ``low`` to ``high``."""
+    """One straight piece of a wire: level (along x) or upright, at a coordinate, from ``low`` to ``high``.
+
+    ``half`` is how far the waves of a twisted pair reach to either side of it; 0 for a plain line.
+    """
 
     level: bool
     at: float
     low: float
     high: float
+    half: float = 0.0
+
+    @property
+    def length(self) -> float:
+        """Length in sheet units."""
+        return self.high - self.low
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +88,8 @@ class Surroundings:
     """What a route must mind: bodies (never crossed), labels and other wires (avoided where possible).
 
     ``kin`` are wires on the same terminal: to lie on them for a while does little harm. ``clear`` is the
-    distance that is kept from bodies. ``walls`` are no more crossed than bodies, but need no distance.
+    distance that is kept from bodies. ``walls`` are no more crossed than bodies, but need no distance. ``half``
+    is how far the wire that is to be laid reaches to either side of its line.
     """
 
     bodies: Sequence[Rect] = ()
@@ -86,16 +98,17 @@ class Surroundings:
     kin: Sequence[Track] = ()
     clear: float = CLEAR
     walls: Sequence[Rect] = ()
+    half: float = 0.0
 
 
-def tracks_of(route: Sequence[Point]) -> list[Track]:
+def tracks_of(route: Sequence[Point], half: float = 0.0) -> list[Track]:
     """The straight pieces of a route."""
     pieces = []
     for (ax, ay), (bx, by) in pairwise(route):
         if abs(ay - by) <= abs(ax - bx):
-            pieces.append(Track(True, ay, min(ax, bx), max(ax, bx)))
+            pieces.append(Track(True, ay, min(ax, bx), max(ax, bx), half))
         else:
-            pieces.append(Track(False, ax, min(ay, by), max(ay, by)))
+            pieces.append(Track(False, ax, min(ay, by), max(ay, by), half))
     return pieces
 
 
@@ -155,16 +168,20 @@ def route(
     if len(bodies) <= _CROWD:
         boxes += [grown(label, _BESIDE_LABEL) for label in around.labels]
     if lanes:
-        boxes += [_beside(track) for track in around.tracks[:_CROWD]]
+        boxes += [_beside(track, lane_between(track.half, around.half)) for track in around.tracks[:_CROWD]]
     grid = _Grid(_lines(start, end, boxes, within, 0), _lines(start, end, boxes, within, 1))
     for track in around.tracks:
-        grid.mind_track(track, _OVERLAP)
+        grid.mind_track(track, _OVERLAP, around.half, (start.exit, end.exit))
     for track in around.kin:
-        grid.mind_track(track, _OVERLAP_KIN)
+        grid.mind_track(track, _OVERLAP_KIN, around.half, (start.exit, end.exit))
     for label in around.labels:
         grid.mark(label, _LABEL)
     for box in (*bodies, *around.walls):
         grid.mark(box, math.inf)
+    for port, other in ((start, end), (end, start)):
+        way = _way_out(port)
+        if not _holds(grown(way, around.clear), other.exit):
+            grid.mark(way, math.inf)  # or a route might come from behind, along its own last piece
     found = grid.search(start, end)
     if found is None:
         return None
@@ -194,17 +211,36 @@ def plain_route(start: Port, end: Port) -> Route:
 
 def _is_outside(box: Rect, start: Port, end: Port) -> bool:
     """Whether both exits are outside a body: one that another part lies on cannot be kept clear of."""
-    return not any(
-        box[0] + _TOUCH < x < box[2] - _TOUCH and box[1] + _TOUCH < y < box[3] - _TOUCH
-        for x, y in (start.exit, end.exit)
-    )
+    return not any(_holds(box, port.exit) for port in (start, end))
 
 
-def _beside(track: Track) -> Rect:
+def _holds(box: Rect, point: Point) -> bool:
+    x, y = point
+    return box[0] + _TOUCH < x < box[2] - _TOUCH and box[1] + _TOUCH < y < box[3] - _TOUCH
+
+
+def _way_out(port: Port) -> Rect:
+    """A thin rectangle from a terminal to its exit."""
+    (ax, ay), (bx, by) = port.point, port.exit
+    left, top, right, bottom = min(ax, bx), min(ay, by), max(ax, bx), max(ay, by)
+    return (left, top - 1, right, bottom + 1) if port.is_level else (left - 1, top, right + 1, bottom)
+
+
+def lane_between(half: float, other: float) -> float:
+    """How far the lines of two wires stay apart that reach so far to either side."""
+    return LANE + half + other
+
+
+def crossing_cost(half: float, other: float) -> float:
+    """What it costs to cross a wire, in units of length."""
+    return _CROSS + _CROSS_WIDE * (half + other)
+
+
+def _beside(track: Track, lane: float) -> Rect:
     """A rectangle whose sides are the lanes beside a wire, and whose ends are where one may turn round it."""
     if track.level:
-        return track.low - LANE, track.at - LANE, track.high + LANE, track.at + LANE
-    return track.at - LANE, track.low - LANE, track.at + LANE, track.high + LANE
+        return track.low - lane, track.at - lane, track.high + lane, track.at + lane
+    return track.at - lane, track.low - lane, track.at + lane, track.high + lane
 
 
 def _lines(start: Port, end: Port, boxes: Sequence[Rect], within: Rect | None, axis: int) -> list[float]:
@@ -239,16 +275,26 @@ class _Grid:
         _mark(self.level, (self.ys, self.xs), (top, bottom), (left, right), rate)
         _mark(self.upright, (self.xs, self.ys), (left, right), (top, bottom), rate)
 
-    def mind_track(self, track: Track, rate: float) -> None:
-        """Make it dear to lie on another wire and a little dear to cross it."""
+    def mind_track(self, track: Track, rate: float, half: float, exits: tuple[Point, Point]) -> None:
+        """Make it dear to lie on another wire and a little dear to cross it; near its exits a pair is untwisted."""
         along, over = (self.level, self.upright) if track.level else (self.upright, self.level)
         rows, columns = (self.ys, self.xs) if track.level else (self.xs, self.ys)
-        near = (track.at - LANE + 1, track.at + LANE - 1)
+        lane = lane_between(track.half, half) - 1
+        near = (track.at - lane, track.at + lane)
         _mark(along, (rows, columns), near, (track.low, track.high), rate)
-        cell = bisect_left(rows, track.at) - 1
-        if 0 <= cell < len(rows) - 1 and rows[cell + 1] > track.at:
-            for at in range(bisect_right(columns, track.low), bisect_left(columns, track.high)):
-                over[at][cell] += _CROSS
+        row = bisect_left(rows, track.at)
+        on_line = row < len(rows) and rows[row] == track.at
+        # where a line runs on the wire itself, one pays half for coming to it and half for going on
+        cells = [at for at in ((row - 1, row) if on_line else (row - 1,)) if 0 <= at < len(rows) - 1]
+        slim, wide = (
+            crossing_cost(track.half, 0.0) / (1 + on_line),
+            crossing_cost(track.half, half) / (1 + on_line),
+        )
+        for at in range(bisect_right(columns, track.low), bisect_left(columns, track.high)):
+            place = (columns[at], track.at) if track.level else (track.at, columns[at])
+            near_exit = half and any(math.dist(place, one) < _UNTWISTED for one in exits)
+            for cell in cells:
+                over[at][cell] += slim if near_exit else wide
 
     def search(self, start: Port, end: Port) -> list[Point] | None:
         """The cheapest line from exit to exit (A*), or None; states are crossings with the way of arrival.
