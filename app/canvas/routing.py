@@ -26,6 +26,7 @@ _CROSS = 12.0
 _CROSS_WIDE = 5.0  # more for every unit by which either is wider than a line; a pair counts twice
 _OVERLAP = 1.2  # extra cost per unit on top of another wire; the lanes afterwards mend most of it
 _OVERLAP_KIN = 0.15
+_PAIR_ON_PAIR = 4.0  # so much more where both are twisted pairs
 _UNTWISTED = 30.0
 _LABEL = 15.0  # extra cost per unit across a label
 _BESIDE_LABEL = 7.0
@@ -188,27 +189,6 @@ def route(
     return simplified((start.point, *found, end.point))
 
 
-def turns_back(line: Route, following: Route) -> bool:
-    """Whether a line goes straight back where the one before it ended."""
-    if len(line) < 2 or len(following) < 2:
-        return False
-    (ax, ay), (bx, by), (cx, cy) = line[-2], line[-1], following[1]
-    return (bx - ax) * (cx - bx) + (by - ay) * (cy - by) < 0
-
-
-def across(port: Port, line: Route) -> Port:
-    """A free port that is to be passed across the way in which a line leaves it."""
-    is_level = abs(line[1][0] - line[0][0]) > abs(line[1][1] - line[0][1])
-    return Port(port.x, port.y, 0.0 if is_level else 1.0, 1.0 if is_level else 0.0, 0.0)
-
-
-def plain_route(start: Port, end: Port) -> Route:
-    """The simplest route, minding nothing in its way; the last resort for parts on top of each other."""
-    (sx, sy), (ex, ey) = start.exit, end.exit
-    corner = (ex, sy) if start.is_level else (sx, ey)
-    return simplified((start.point, (sx, sy), corner, (ex, ey), end.point))
-
-
 def _is_outside(box: Rect, start: Port, end: Port) -> bool:
     """Whether both exits are outside a body: one that another part lies on cannot be kept clear of."""
     return not any(_holds(box, port.exit) for port in (start, end))
@@ -281,6 +261,7 @@ class _Grid:
         rows, columns = (self.ys, self.xs) if track.level else (self.xs, self.ys)
         lane = lane_between(track.half, half) - 1
         near = (track.at - lane, track.at + lane)
+        rate *= _PAIR_ON_PAIR if half and track.half else 1.0
         _mark(along, (rows, columns), near, (track.low, track.high), rate)
         row = bisect_left(rows, track.at)
         on_line = row < len(rows) and rows[row] == track.at

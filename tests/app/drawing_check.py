@@ -19,6 +19,7 @@ from core.sheet import REMARK_KINDS, Sheet, Tube, split_terminal
 
 TOUCH = 0.6  # texts may come so near each other
 APART = 4.0  # two wires side by side are told apart from here on
+CLEAR_OF_PAIR = 8.0  # what stays free between the waves of a pair and any other wire or pair beside it
 SHORT = 12.0  # a shared stretch up to here is no more than a corner
 
 Named = tuple[str, Rect]
@@ -30,6 +31,7 @@ def faults_of(scene: SheetScene) -> list[str]:
         *wires_through_bodies(scene),
         *wires_through_texts(scene),
         *wires_on_each_other(scene),
+        *wires_close_to_pairs(scene),
         *texts_that_meet(scene),
         *what_is_cut(scene),
     ]
@@ -130,6 +132,26 @@ def wires_on_each_other(scene: SheetScene) -> Iterator[str]:
         length = shared_length(board.routes[first], board.routes[second])
         if length > SHORT:
             yield f"{first} lies on {second} for {length:.0f}"
+
+
+def wires_close_to_pairs(scene: SheetScene) -> Iterator[str]:
+    """No wire runs close beside the waves of a pair that it does not belong to; to cross them is another matter."""
+    board, followers = scene.layout_.board, scene.layout_.followers
+    for pair in board.trunks.keys() - followers.keys():
+        trunk = tracks_of(board.trunks[pair])
+        for other in board.routes:
+            if other == pair or _are_pair(scene, pair, other):
+                continue
+            waves = tracks_of(board.trunks.get(other, ()))
+            closest = dict.fromkeys(tracks_of(board.routes[other]), CLEAR_OF_PAIR + AMPLITUDE)
+            closest |= dict.fromkeys(waves, CLEAR_OF_PAIR + 2 * AMPLITUDE)
+            length = sum(
+                max(min(a.high, b.high) - max(a.low, b.low), 0.0)
+                for a, (b, least) in itertools.product(trunk, closest.items())
+                if a.level == b.level and abs(a.at - b.at) < least
+            )
+            if length > SHORT:
+                yield f"{other} runs close beside the pair of {pair} for {length:.0f}"
 
 
 def _are_pair(scene: SheetScene, first: str, second: str) -> bool:

@@ -281,7 +281,7 @@ def test_spiral_begins_at_the_middle_and_goes_outwards():
 
 
 def test_a_twisted_pair_says_its_size_once(qtbot):
-    sheet = small_sheet()
+    sheet = move_parts(("V1",), 40.0, 0.0)(small_sheet())
     twisted = tuple(
         wire(name, w.start, w.end, twist="p") for name, w in zip(("w2", "w10"), sheet.wires, strict=False)
     )

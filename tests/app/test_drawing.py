@@ -22,12 +22,14 @@ from tests.app.drawing_check import (
     faults_of,
     shared_length,
     texts_that_meet,
+    wires_close_to_pairs,
     wires_on_each_other,
     wires_through_bodies,
     wires_through_texts,
 )
 
 ARRANGEMENTS = 300
+ARRANGED_PAIRS = 100
 
 
 def drawn(sheet: Sheet, catalogue: Catalogue, theme: Theme, solved: bool = True) -> SheetScene:
@@ -90,6 +92,39 @@ def test_sheets_arranged_at_random_have_no_wire_through_a_part_or_a_text(qapp):
     assert len(shared) <= ARRANGEMENTS // 100
 
 
+def arranged_pairs(seed: int) -> Sheet:
+    """Tubes and supplies on a loose grid, each fed by a twisted pair from one before it, and a few single wires."""
+    chance = random.Random(seed)
+    cells = [(x, y) for x in range(4) for y in range(3)]
+    chance.shuffle(cells)
+    parts: list[Tube | Winding] = [Winding(id="T1", rated_v=6.3, rated_a=5.0, at=(-260.0, 220.0))]
+    wires = []
+    for number, (x, y) in enumerate(cells[: chance.randint(3, 7)], 1):
+        at = 260.0 * x + 20 * chance.randint(-1, 1), 240.0 * y + 20 * chance.randint(-1, 1)
+        before = chance.choice(parts).id
+        parts.append(Tube(id=f"V{number}", type="EL84", at=at))
+        for one, (mine, theirs) in enumerate((("4", "a"), ("5", "b"))):
+            start = f"{before}.{theirs if before == 'T1' else mine}"
+            wires.append(wire(f"w{number}{one}", start, f"V{number}.{mine}", twist=f"p{number}"))
+    return Sheet(parts=tuple(parts), wires=tuple(wires))
+
+
+def test_pairs_arranged_at_random_keep_clear_of_each_other(qapp):
+    close, texts, through, shared, twisted = [], [], [], [], 0
+    for seed in range(ARRANGED_PAIRS):
+        scene = drawn(arranged_pairs(seed), CATALOGUE, LIGHT, solved=False)
+        close += [(seed, fault) for fault in wires_close_to_pairs(scene)]
+        texts += [(seed, fault) for fault in wires_through_texts(scene)]
+        through += [(seed, fault) for fault in wires_through_bodies(scene)]
+        shared += [(seed, fault) for fault in wires_on_each_other(scene)]
+        twisted += len(scene.layout_.followers)
+    assert twisted > 4 * ARRANGED_PAIRS
+    assert (through, texts) == ([], [])
+    # several pairs on one pair of pins: not all find a way out of their own
+    assert len(close) <= ARRANGED_PAIRS // 5
+    assert len(shared) <= ARRANGED_PAIRS // 5
+
+
 def test_labels_of_crowded_parts_take_the_first_free_side(qapp):
     close = (
         Resistor(id="R1", ohm=10.0, at=(0, 0)),
@@ -121,4 +156,16 @@ def test_the_check_sees_what_is_wrong(qapp):
     assert "w2 runs through V3" in faults_of(scene)
     assert "w1 runs through V3" in faults_of(scene)
     assert any(fault.startswith("w1 lies on w2") for fault in faults_of(scene))
+    pair = Sheet(
+        parts=sheet.parts[:2],
+        wires=tuple(
+            wire(f"w{one}", f"V1.{one}", f"V2.{one}", **({"twist": "p"} if one in (4, 5) else {}))
+            for one in (4, 5, 9)
+        ),
+    )
+    scene = drawn(pair, CATALOGUE, LIGHT, solved=False)
+    assert faults_of(scene) == []
+    (ax, ay), *_, (bx, by) = scene.layout_.board.trunks["w4"]
+    scene.layout_.board.keep("w9", ((ax, ay - 30), (ax, ay - 11), (bx, by - 11), (bx, by - 30)))
+    assert [fault for fault in faults_of(scene) if fault.startswith("w9 runs close beside the pair of w4")]
     assert shared_length(((0, 0), (50, 0)), ((20, 2), (90, 2))) == 30

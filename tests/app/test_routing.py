@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from app.canvas.board import STRAP_CLEAR, Board, port_at
 from app.canvas.cells import Cells
 from app.canvas.lanes import in_lanes, overlap
+from app.canvas.legs import plain_route
 from app.canvas.pairs import AMPLITUDE, parted, sides_of, trunk_of, waves
 from app.canvas.routing import (
     CLEAR,
@@ -22,7 +23,6 @@ from app.canvas.routing import (
     crosses,
     grown,
     length_of,
-    plain_route,
     route,
     simplified,
     tracks_of,
