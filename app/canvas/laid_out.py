@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 
 from app.canvas import symbols
@@ -91,7 +92,7 @@ class LaidOut:
         return found
 
     def bounds(self) -> Rect | None:
-        """The rectangle around all parts, labels and wires; None for an empty sheet."""
+        """The rectangle around all parts, labels and wires in whole units; None for an empty sheet."""
         rects = [rect for place in self.places.values() for rect in (place.body, place.label)]
         points = [point for line in self.board.routes.values() for point in line]
         if not rects:
@@ -99,7 +100,7 @@ class LaidOut:
         rects += self.board.text_rects()
         xs = [x for rect in rects for x in (rect[0], rect[2])] + [x for x, _ in points]
         ys = [y for rect in rects for y in (rect[1], rect[3])] + [y for _, y in points]
-        return min(xs), min(ys), max(xs), max(ys)
+        return math.floor(min(xs)), math.floor(min(ys)), math.ceil(max(xs)), math.ceil(max(ys))
 
     def parts_within(self, rect: Rect) -> set[str]:
         """Parts whose body touches a rectangle."""
