@@ -8,7 +8,11 @@ import sys
 from typing import TYPE_CHECKING
 
 # the model is loaded before the binding is: what is imported afterwards has its source searched by the binding
-import core.edits
+import core.catalogue.wire
+import core.edits.pairs
+import core.edits.splicing
+import core.overloads
+import core.own_types
 import core.results
 import core.units  # noqa: F401
 from app.early import EarlyAnswer

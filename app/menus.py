@@ -11,10 +11,6 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from app.actions import SEPARATOR, Entry, fill, named_menu, set_apart
-from app.areas import area_entries
-from app.canvas.arrange_actions import ALIGNING, DISTRIBUTING
-from app.canvas.walk_actions import walk_entries
-from app.canvas.wire_actions import wire_entries
 from app.dialogs import message_box
 from app.language import LANGUAGES, SYSTEM, language_for
 from app.settings import SCALES
@@ -51,6 +47,8 @@ class Menus(QObject):
 
     def fill(self, side: SidePanes) -> None:
         """Make the entries; the bar shows its titles before that."""
+        from app.canvas.wire_actions import wire_entries  # noqa: PLC0415 - after the first painting
+
         window = self._window
         self._fill_file()
         self._fill_edit()
@@ -132,6 +130,8 @@ class Menus(QObject):
         )
 
     def _fill_arrange(self) -> None:
+        from app.canvas.arrange_actions import ALIGNING, DISTRIBUTING  # noqa: PLC0415 - after the first painting
+
         entries = self._window.view.entries
         fill(
             self.arrange,
@@ -158,6 +158,9 @@ class Menus(QObject):
         )
 
     def _fill_view(self, side: SidePanes) -> None:
+        from app.areas import area_entries  # noqa: PLC0415 - after the first painting
+        from app.canvas.walk_actions import walk_entries  # noqa: PLC0415 - after the first painting
+
         window, entries = self._window, self._window.view.entries
         fill(
             self.view,

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
-from app.mends import MendOffer
 from app.speech import listed, spoken
 from core.results import SEVERITIES, Finding, Severity, alike, worst_of
+
+if TYPE_CHECKING:
+    from app.mends import MendOffer
 
 _BAND = ("low mains", "nominal", "high mains")
 _ORDER = (*_BAND, "cold", "chosen")
@@ -106,7 +109,7 @@ def _band_text(names: tuple[str, ...]) -> str:
     }[names]
 
 
-MendsOf = Callable[[Finding], tuple[MendOffer, ...]]
+MendsOf = Callable[[Finding], tuple["MendOffer", ...]]
 
 
 def _no_mends(_finding: Finding) -> tuple[MendOffer, ...]:
