@@ -9,7 +9,7 @@ apart, and are always backed by a shape.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from PySide6.QtCore import QByteArray, QRectF, Qt
@@ -143,6 +143,9 @@ DARK = Theme(
     edge="#768396",
     curves=("#e6eaf0", "#ff9457", "#6db3ff", "#4fd1a5", "#e8c468", "#e08cc6", "#8fd0e8", "#b5a6e6"),
 )
+
+PRINT = replace(LIGHT, name="print", paper="#ffffff")
+"""The light look on paper, which is white itself: what covers a line there leaves no tint."""
 
 THEMES: dict[str, Theme] = {theme.name: theme for theme in (LIGHT, DARK)}
 

@@ -17,6 +17,7 @@ from app.panes.controls import paint_focus_ring
 from app.panes.finding_cards import Card
 from app.panes.findings_model import CARD_ROLE
 from app.panes.marks import paint_severity
+from app.panes.words import unbroken
 from app.theme import Theme
 
 _GAP = 6  # between cards
@@ -180,7 +181,7 @@ def _natural_width(layout: QTextLayout) -> float:
 
 def _wrapped(text: str, font: QFont, width: float) -> tuple[QTextLayout, float]:
     """A text broken into lines of at most ``width`` pixels, inside words where there is no other place."""
-    layout = QTextLayout(text, font)
+    layout = QTextLayout(unbroken(text), font)
     option = QTextOption()
     option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
     layout.setTextOption(option)

@@ -24,16 +24,15 @@ from app.panes.about import plain_label
 from app.panes.chain_words import offer_word
 from app.panes.controls import FlatCombo
 from app.panes.marks import SeverityMark
+from app.panes.words import unbroken
 from app.speech import spoken
 from app.theme import Theme
 from core.chains import ChainOffer
 from core.results import Severity
-from core.units import THIN_SPACE
 
 _INDENT = 21
 _NARROWEST = 90  # a choice is rather cut than the pane
 _MOST_TOLD = 96
-_NO_BREAK = "\u202f"
 _MOST_OFFERS = 6  # four that are usual and two lines of other volts
 
 
@@ -160,7 +159,7 @@ class MarkedLines(QWidget):
                 widget.deleteLater()
         for row, (severity, text) in enumerate(given):
             # a figure and its unit stay on one line
-            label = plain_label(text.replace(THIN_SPACE, _NO_BREAK), "", self)
+            label = plain_label(unbroken(text), "", self)
             label.setFont(self._theme.font(11))
             self._grid.addWidget(SeverityMark(severity, self._theme, self), row, 0, Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(label, row, 1)

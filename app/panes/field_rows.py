@@ -21,7 +21,7 @@ from app.panes.controls import FlatCombo
 from app.panes.fields import Field
 from app.panes.marks import SeverityMark
 from app.panes.offering import Offering
-from app.panes.words import choice_word
+from app.panes.words import choice_word, unbroken
 from app.theme import Theme
 
 LABEL_WIDTH = 136
@@ -195,7 +195,7 @@ class FieldRow(QWidget):
     def refuse(self, sentence: str) -> None:
         """Mark the field and say below it why its input cannot be used."""
         self._refused = True
-        self.sentence.setText(sentence)
+        self.sentence.setText(unbroken(sentence))
         self.editor.setAccessibleDescription(sentence)
         self._complaint.show()
         self._show_border()

@@ -9,6 +9,13 @@ from core.catalogue.types import Status
 from core.sheet import AnyPart, Frame, Lamp, Note, RectifiedSupply, Switch, Thermistor, Tube, Winding, Wire
 from core.units import FIELD_DIMENSIONS, THIN_SPACE, Dimension, format_number
 
+_NO_BREAK = "\u202f"  # as narrow as the thin space
+
+
+def unbroken(text: str) -> str:
+    """A text that is broken into lines nowhere between a figure and its unit."""
+    return text.replace(THIN_SPACE, _NO_BREAK)
+
 
 def choice_word(choice: str) -> str:
     """A choice of a form in words; figures and what has no other word stand as they are."""

@@ -14,7 +14,7 @@ from app.document import Document
 from app.pictures.options import PictureOptions
 from app.pictures.title_block import HEIGHT, WIDTH, paint_title_block, title_block
 from app.selection import Selection
-from app.theme import DARK, LIGHT, load_fonts
+from app.theme import DARK, LIGHT, PRINT, load_fonts
 from app.viewpoint import Viewpoint
 from core.assess import assess
 from core.catalogue import Catalogue
@@ -45,7 +45,8 @@ class Picture:
         only: Iterable[str] = (),
     ) -> None:
         load_fonts()
-        self.theme = DARK if options.dark else LIGHT
+        pale = PRINT if options.has_paper else LIGHT
+        self.theme = DARK if options.dark else pale
         self.options = options
         self.title = sheet.title
         document = Document(sheet, catalogue)

@@ -6,7 +6,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtTest import QAbstractItemModelTester, QTest
 from pytestqt.qtbot import QtBot
 
-from app.panes.card_delegate import CardDelegate
+from app.panes.card_delegate import CardDelegate, _wrapped
 from app.panes.finding_cards import cards, conditions_text, counts_text
 from app.panes.findings_model import CARD_ROLE, FindingsModel
 from app.panes.findings_pane import FindingsPane
@@ -160,6 +160,16 @@ def test_long_text_wraps_and_is_never_cut(bench: tuple[FindingsPane, Desk]) -> N
     narrow = _height(pane, 300)
     wide = _height(pane, 700)
     assert narrow > wide > 100
+
+
+def test_a_figure_stays_with_its_unit(qapp) -> None:
+    text = "word 6.30\u2009V " * 20
+    for width in range(200, 400, 7):
+        layout, _ = _wrapped(text, LIGHT.font(12), width)
+        written = layout.text()
+        for number in range(layout.lineCount()):
+            assert not written[layout.lineAt(number).textStart() :].startswith("V")
+            assert layout.lineAt(number).naturalTextWidth() <= width
 
 
 def _height(pane: FindingsPane, width: int) -> int:

@@ -17,6 +17,7 @@ from app.pictures.picture import Picture
 from app.pictures.printing import print_on, printer_for
 from app.sources import load_catalogue
 from core.samples import sample_bytes, sample_names
+from core.sheet import Note, Sheet
 from core.storage import load
 from tests.app.test_pictures import from_pdf, words_of_pdf
 
@@ -81,6 +82,16 @@ def test_pages_of_a_pdf_file_have_the_size_that_was_asked_for(qapp, paper, lands
     inked = (page < 0.7).any(axis=2)
     margin = int(MARGIN_MM * 72 / 25.4) - 1
     assert inked.any() and not inked[:margin].any() and not inked[:, :margin].any()
+
+
+def test_a_note_leaves_no_tint_on_white_paper(qapp) -> None:
+    catalogue, _ = load_catalogue()
+    sheet = Sheet(parts=(Note(id="N1", text="Mains off first", width=200.0),))
+    picture = Picture(sheet, catalogue, PictureOptions(paper="A4"))
+    (page,) = from_pdf(picture_bytes(picture, ".pdf"), scale=1.0)
+    colours = page[..., :3].reshape(-1, 3)
+    assert (colours < 0.5).any(), "the note is there"
+    assert not (colours[:, 0] > colours[:, 2] + 0.01).any(), "the sheet is warmer than paper, the ink colder"
 
 
 def test_tiles_of_a_pdf_file_are_numbered(qapp) -> None:
