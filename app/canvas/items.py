@@ -274,10 +274,13 @@ def text_size(text: str, theme: Theme) -> Point:
     return math.ceil(metrics.horizontalAdvance(text)) + 2.0, math.ceil(metrics.height())
 
 
-def _polyline(points: Route | list[Point]) -> QPainterPath:
+def _polyline(points: Route | list[Point], gaps: Sequence[Hop] = ()) -> QPainterPath:
     path = QPainterPath(QPointF(*points[0]))
     for x, y in points[1:]:
-        path.lineTo(x, y)
+        if any(max(abs(x - gap.at[0]), abs(y - gap.at[1])) < gap.radius for gap in gaps):
+            path.moveTo(x, y)
+        else:
+            path.lineTo(x, y)
     return path
 
 
@@ -314,6 +317,11 @@ def _line_over(path: QPainterPath, a: Point, b: Point, hops: Sequence[Hop]) -> N
     forward = b[along] > a[along]
     for hop in sorted(own, key=lambda hop: hop.at[along], reverse=not forward):
         (x, y), radius = hop.at, hop.radius
+        if hop.is_gap:
+            step = radius if forward else -radius
+            path.lineTo(*((x - step, y) if is_level else (x, y - step)))
+            path.moveTo(*((x + step, y) if is_level else (x, y + step)))
+            continue
         square = QRectF(x - radius, y - radius, 2 * radius, 2 * radius)
         if is_level:
             path.arcTo(square, 180.0 if forward else 0.0, -180.0 if forward else 180.0)
@@ -329,7 +337,7 @@ def _twisted(route: Route, trunk: Route, sides: Sides, hops: Sequence[Hop]) -> Q
     """Straight leads at both ends and waves along the trunk, which begin and end beside it."""
     wave = waves(trunk, sides)
     path = _rounded([*lead_to(trunk[0], trunk[1], route), wave[0]], hops)
-    path.connectPath(_polyline(wave))
+    path.connectPath(_polyline(wave, [hop for hop in hops if hop.is_gap]))
     end = reversed(lead_to(trunk[-1], trunk[-2], tuple(reversed(route))))
     path.connectPath(_rounded([wave[-1], *end], hops))
     return path

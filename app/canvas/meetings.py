@@ -13,18 +13,18 @@ from core.sheet import Sheet
 
 RADIUS = 4.5
 _WIDE = 8.0  # over a twisted pair
-_LEAST = 3.0  # a hop that would have to be smaller is left out
-_ROOM = 1.5  # between a hop and the corner beside it
+_ROOM = 8.0  # between a hop and the corner beside it; nearer it would look like a loop
 _TOUCH = 0.5
 _SHARED = 2.0  # wires that run together for less do not part, they meet at a corner
 
 
 class Hop(NamedTuple):
-    """A small bridge in a wire: where, along x or y, and how wide."""
+    """A small bridge in a wire, or a gap where another one passes over it: where, along x or y, and how wide."""
 
     at: Point
     is_level: bool
     radius: float
+    is_gap: bool = False
 
 
 class _Meeting(NamedTuple):
@@ -103,21 +103,21 @@ def _hops_over(
 ) -> Iterator[tuple[str, Hop]]:
     """Hops where a level piece of the first line crosses an upright one of the second: level goes over upright.
 
-    A twisted pair makes no hop: what crosses it goes over it. Two pairs cross without.
+    A twisted pair makes no hop: what crosses it goes over it. Where there is no room for a hop, and where two pairs
+    cross, the other one has a gap instead.
     """
     for level, upright in itertools.product(tracks_of(lines[0]), tracks_of(lines[1])):
         at = upright.at, level.at
         if not level.level or upright.level or not _is_crossing(level, upright):
             continue
         twisted = _on(trunks[0], at), _on(trunks[1], at)
-        if all(twisted):
-            continue
-        over, is_level = (upright, False) if twisted[0] else (level, True)
+        over, is_level = (upright, False) if twisted[0] and not twisted[1] else (level, True)
         place = at[0] if is_level else at[1]
-        room = min(place - over.low, over.high - place) - _ROOM
-        radius = min(_WIDE if any(twisted) else RADIUS, room)
-        if radius >= _LEAST:
+        radius = _WIDE if any(twisted) else RADIUS
+        if not all(twisted) and min(place - over.low, over.high - place) >= radius + _ROOM:
             yield names[0] if is_level else names[1], Hop(at, is_level, radius)
+        else:
+            yield names[1] if is_level else names[0], Hop(at, not is_level, radius, True)
 
 
 def _is_crossing(level: Track, upright: Track) -> bool:

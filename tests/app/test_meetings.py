@@ -5,9 +5,10 @@ from __future__ import annotations
 import pytest
 from PySide6.QtGui import QPainterPath
 
-from app.canvas.items import line_weight
+from app.canvas.items import WireItem, line_weight
 from app.canvas.layout import Layout
 from app.canvas.meetings import RADIUS, Hop, Meetings, nets_of
+from app.canvas.pairs import AMPLITUDE
 from app.theme import LIGHT, load_fonts
 from core.edits import add_wire, change_between, in_turn, move_parts, remove, set_wire
 from core.edits.pairs import twist
@@ -43,6 +44,40 @@ def test_level_hops_over_upright():
     assert meetings.hops("w1") == (Hop((0.0, 0.0), True, RADIUS),)
     assert meetings.hops("w2") == ()
     assert meetings.partings() == set()
+
+
+def kept(lines, trunks=(None, None)) -> Meetings:
+    """Two wires of different nets that lie where they are put."""
+    sheet = cross()
+    layout = Layout(sheet, CATALOGUE, LIGHT)
+    for name, line, trunk in zip(("w1", "w2"), lines, trunks, strict=True):
+        layout.board.keep(name, line, trunk)
+    meetings = Meetings(layout)
+    meetings.follow(sheet, sheet.wire_by_id)
+    return meetings
+
+
+def test_near_a_corner_the_other_wire_has_a_gap_instead_of_a_hop():
+    upright = ((0.0, -100.0), (0.0, 100.0))
+    for corner in (4.0, 12.0):
+        meetings = kept((((-100.0, 0.0), (corner, 0.0), (corner, 50.0)), upright))
+        assert meetings.hops("w1") == ()
+        assert meetings.hops("w2") == (Hop((0.0, 0.0), False, RADIUS, True),)
+    assert kept((((-100.0, 0.0), (13.0, 0.0), (13.0, 50.0)), upright)).hops("w1")
+
+
+def test_where_two_pairs_cross_the_upright_one_has_a_gap_in_its_waves():
+    level, upright = ((-100.0, 0.0), (100.0, 0.0)), ((0.0, -100.0), (0.0, 100.0))
+    meetings = kept((level, upright), (level, upright))
+    assert meetings.hops("w1") == ()
+    (gap,) = meetings.hops("w2")
+    assert gap.is_gap
+    item = WireItem(wire("w2", "J3.j", "J4.j"), LIGHT)
+    item.show_route(item.wire, upright, upright, (1, 1), (gap,))
+    drawn = [item._path.elementAt(at) for at in range(item._path.elementCount())]
+    lines = [one.y for one in drawn if one.isLineTo()]
+    assert lines
+    assert min(map(abs, lines)) >= gap.radius > AMPLITUDE
 
 
 def test_wires_of_one_net_cross_without_a_hop():
