@@ -12,24 +12,24 @@ from core.sentences import Sentence
 Value = float | bool | str | None
 
 
-class _Step(msgspec.Struct, frozen=True, tag=True):
+class _Step(msgspec.Struct, frozen=True, tag=True, gc=False):
     pass
 
 
-class SetFields(_Step, frozen=True):
+class SetFields(_Step, frozen=True, gc=False):
     """Set fields of a part or a wire."""
 
     id: str
     fields: tuple[tuple[str, Value], ...]
 
 
-class TakeOut(_Step, frozen=True):
+class TakeOut(_Step, frozen=True, gc=False):
     """Remove parts and wires; wires on a removed part go with it."""
 
     ids: tuple[str, ...]
 
 
-class MoveEnds(_Step, frozen=True):
+class MoveEnds(_Step, frozen=True, gc=False):
     """Move ends of wires, all at once: wire, the terminal it ends on, the terminal it is to end on.
 
     A wire whose two ends would meet is taken out.
@@ -38,14 +38,14 @@ class MoveEnds(_Step, frozen=True):
     moves: tuple[tuple[str, str, str], ...]
 
 
-class Join(_Step, frozen=True):
+class Join(_Step, frozen=True, gc=False):
     """Add a wire between two terminals, of the size of those that are there."""
 
     start: str
     end: str
 
 
-class InSeries(_Step, frozen=True):
+class InSeries(_Step, frozen=True, gc=False):
     """Put a resistor between a terminal and the wires that end on it."""
 
     terminal: str
@@ -54,7 +54,7 @@ class InSeries(_Step, frozen=True):
     rated_w: float
 
 
-class Across(_Step, frozen=True):
+class Across(_Step, frozen=True, gc=False):
     """Put a resistor across two terminals, or between a terminal and the chassis where there is no other."""
 
     one: str
@@ -63,20 +63,20 @@ class Across(_Step, frozen=True):
     rated_w: float
 
 
-class TieToChassis(_Step, frozen=True):
+class TieToChassis(_Step, frozen=True, gc=False):
     """Wire a terminal to the chassis."""
 
     terminal: str
 
 
-class Lift(_Step, frozen=True):
+class Lift(_Step, frozen=True, gc=False):
     """Let wires that end on the chassis end on a DC lift of so many volts above it."""
 
     wires: tuple[str, ...]
     volts: float
 
 
-class OwnWinding(_Step, frozen=True):
+class OwnWinding(_Step, frozen=True, gc=False):
     """Take all wires off two terminals and feed them from a new winding."""
 
     terminals: tuple[str, str]
@@ -87,7 +87,7 @@ class OwnWinding(_Step, frozen=True):
 Step = SetFields | TakeOut | MoveEnds | Join | InSeries | Across | TieToChassis | Lift | OwnWinding
 
 
-class Remedy(msgspec.Struct, frozen=True):
+class Remedy(msgspec.Struct, frozen=True, gc=False):
     """One thing that would mend a finding: its name, short enough for a button, and its steps in order."""
 
     title: Sentence

@@ -179,7 +179,7 @@ class OperatingPoint(msgspec.Struct, frozen=True):
     power_out_w: float = 0.0
 
 
-class Finding(msgspec.Struct, frozen=True):
+class Finding(msgspec.Struct, frozen=True, gc=False):
     """One thing the rules report: what, where, by how much, against which limit, and what would mend it.
 
     ``where`` are ids of parts and wires; ``condition`` the condition's name, or None where it holds always.

@@ -11,7 +11,7 @@ from typing import Any
 import msgspec
 
 
-class Sentence(msgspec.Struct, frozen=True):
+class Sentence(msgspec.Struct, frozen=True, gc=False):
     """A sentence or a part of one; its values are texts that are the same everywhere, or sentences themselves."""
 
     template: str

@@ -13,13 +13,13 @@ from core.sheet import Mains, Overload
 GROUND = "chassis"
 
 
-class Resistive(msgspec.Struct, frozen=True, tag=True):
+class Resistive(msgspec.Struct, frozen=True, tag=True, gc=False):
     """A resistance in ohms; zero is an ideal connection."""
 
     ohm: float
 
 
-class Source(msgspec.Struct, frozen=True, tag=True):
+class Source(msgspec.Struct, frozen=True, tag=True, gc=False):
     """An EMF behind a resistance, raising ``u`` above ``v``.
 
     ``ac_per_mains`` is rms volts per volt of mains, ``dc_v`` steady volts. With ``limit_a`` the source gives
@@ -38,7 +38,7 @@ class Source(msgspec.Struct, frozen=True, tag=True):
     bias: bool = False
 
 
-class Hot(msgspec.Struct, frozen=True, tag=True):
+class Hot(msgspec.Struct, frozen=True, tag=True, gc=False):
     """A heater, filament or lamp by its rating; see :mod:`core.elements.heater`."""
 
     rated_v: float
@@ -48,7 +48,7 @@ class Hot(msgspec.Struct, frozen=True, tag=True):
     pins: str
 
 
-class Ntc(msgspec.Struct, frozen=True, tag=True):
+class Ntc(msgspec.Struct, frozen=True, tag=True, gc=False):
     """A self-heated thermistor; see :mod:`core.elements.ntc`."""
 
     r25_ohm: float
@@ -56,7 +56,7 @@ class Ntc(msgspec.Struct, frozen=True, tag=True):
     dissipation_w_per_k: float
 
 
-class Coil(msgspec.Struct, frozen=True, tag=True):
+class Coil(msgspec.Struct, frozen=True, tag=True, gc=False):
     """A relay coil with pull-in and drop-out volts."""
 
     ohm: float
@@ -64,26 +64,26 @@ class Coil(msgspec.Struct, frozen=True, tag=True):
     drop_out_v: float
 
 
-class Contact(msgspec.Struct, frozen=True, tag=True):
+class Contact(msgspec.Struct, frozen=True, tag=True, gc=False):
     """A relay contact: closed while its relay is pulled in, or while it is released."""
 
     relay: str
     closed_when_pulled: bool
 
 
-class Rectifying(msgspec.Struct, frozen=True, tag=True):
+class Rectifying(msgspec.Struct, frozen=True, tag=True, gc=False):
     """A diode that conducts from ``u`` to ``v`` at ``forward_v``."""
 
     forward_v: float
 
 
-class Reactive(msgspec.Struct, frozen=True, tag=True):
+class Reactive(msgspec.Struct, frozen=True, tag=True, gc=False):
     """A capacitor: open to DC."""
 
     farad: float
 
 
-class Beyond(msgspec.Struct, frozen=True, tag=True):
+class Beyond(msgspec.Struct, frozen=True, tag=True, gc=False):
     """Something whose steady state this solver does not compute; its island is reported as such."""
 
     reason: Sentence
@@ -92,7 +92,7 @@ class Beyond(msgspec.Struct, frozen=True, tag=True):
 Law = Resistive | Source | Hot | Ntc | Coil | Contact | Rectifying | Reactive | Beyond
 
 
-class Branch(msgspec.Struct, frozen=True):
+class Branch(msgspec.Struct, frozen=True, gc=False):
     """One edge of the circuit between terminals ``u`` and ``v``, owned by a part or wire."""
 
     key: str

@@ -38,8 +38,10 @@ class Need(NamedTuple):
 def warm_section(case: Case, part_id: str, over: bool) -> HeaterPoint | None:
     """The section of a heater that is furthest over, or under, its rating at nominal mains; None where cold."""
     warm = [one for one in case.nominal.heaters.get(part_id, ()) if one.v > COLD_SHARE * one.rated_v]
+    if len(warm) < 2:
+        return warm[0] if warm else None
     ranked = sorted(warm, key=lambda one: one.v / one.rated_v)
-    return ranked[-1 if over else 0] if ranked else None
+    return ranked[-1 if over else 0]
 
 
 def string_of(case: Case, section: HeaterPoint) -> list[HeaterPoint]:
