@@ -151,7 +151,8 @@ class MainWindow(QMainWindow):
         self.view.fit()
 
     def _on_edit_requested(self, item_id: str) -> None:
-        self.selection.set([item_id])
+        if item_id not in self.selection.ids:  # of a pair the whole stays selected
+            self.selection.set([item_id])
         self.side.show_properties()
 
     def _on_chain_requested(self) -> None:

@@ -33,17 +33,31 @@ def drawing_entries(view: SheetView) -> dict[str, Entry]:
 def _edit_entries(view: SheetView) -> dict[str, Entry]:
     editor = view.editor
     translate = QCoreApplication.translate
+
+    def chosen() -> bool:
+        return bool(view.selection.ids)
+
     return {
         "add": Entry(translate("actions", "&Add a part"), view.add_field.enter, ("Ctrl+K",)),
         "add by slash": Entry(translate("actions", "Add a part"), view.add_field.enter, ("/",), heard=True),
-        "delete": Entry(translate("actions", "&Delete"), editor.delete, ("Del", "Backspace"), heard=True),
+        "delete": Entry(
+            translate("actions", "&Delete"),
+            editor.delete,
+            ("Del", "Backspace"),
+            heard=True,
+            enabled=lambda: bool(view.selection.ids),
+        ),
         "turn right": Entry(translate("actions", "&Turn right"), lambda: editor.turn(90), ("R",), heard=True),
         "turn left": Entry(
             translate("actions", "Turn &left"), lambda: editor.turn(-90), ("Shift+R",), heard=True
         ),
         "select all": Entry(translate("actions", "&Select all"), editor.select_all, ("Ctrl+A",)),
         "properties": Entry(
-            translate("actions", "&Properties"), editor.edit_selected, ("Return", "Enter"), heard=True
+            translate("actions", "&Properties"),
+            editor.edit_selected,
+            ("Return", "Enter"),
+            heard=True,
+            enabled=lambda: editor.can_edit,
         ),
     }
 

@@ -11,6 +11,7 @@ from app.canvas.frames import around, carried
 from app.canvas.places import place_of
 from app.canvas.routing import Point, grown
 from app.canvas.wiring import lay_wire, why_no_offer, wire_offer, wire_step
+from core.edits.pairs import pair_in
 from core.sheet import Note
 
 if TYPE_CHECKING:
@@ -51,9 +52,15 @@ class Editor:
         self.selection.set(operations.everything(self.document.sheet))
 
     def edit_selected(self) -> None:
-        """Ask for the properties of the one thing that is selected."""
-        if len(self.selection.ids) == 1:
-            self.edit(next(iter(self.selection.ids)))
+        """Ask for the properties of the one thing that is selected; a twisted pair counts as one."""
+        if self.can_edit:
+            self.edit(min(self.selection.ids))
+
+    @property
+    def can_edit(self) -> bool:
+        """Whether one thing is selected."""
+        ids = self.selection.ids
+        return len(ids) == 1 or pair_in(self.document.sheet, ids) is not None
 
     def edit(self, item_id: str) -> None:
         """Write a note where it stands; ask for the properties of anything else."""

@@ -233,6 +233,9 @@ def test_a_twisted_pair_is_one_step_of_the_walk_as_it_is_one_click(qtbot):
     rig.key(K.Key_Escape)
     assert rig.selection.ids == {"T1"}
     rig.key(K.Key_W)
+    with qtbot.waitSignal(rig.view.edit_requested) as asked:
+        rig.key(K.Key_Return)
+    assert asked.args == ["w1"]
     rig.key(K.Key_T, SHIFT)
     assert not any(wire.twist for wire in rig.sheet.wires)
 

@@ -17,6 +17,8 @@ from app.help.key_table import Line, Section, all_sections, entry_lines, filtere
 from app.help.page import KeyPage, page_html
 from app.theme import DARK, LIGHT
 from app.window import MainWindow
+from core.samples import sample_bytes
+from core.storage import load
 
 K = Qt.Key
 
@@ -70,6 +72,20 @@ def test_everything_that_can_be_done_to_the_drawing_stands_in_the_menu_bar(open_
     assert missing <= SECOND_KEYS.keys() | NO_MENU.keys()
     for second, first in SECOND_KEYS.items():
         assert first not in missing and entries[first].text.replace("&", "") == entries[second].text
+
+
+def test_the_menu_offers_what_the_selection_allows_and_keeps_a_pair_whole(open_window) -> None:
+    window = open_window(load(sample_bytes("rehearsal-amplifier")))
+    entries = window.view.entries
+    assert not entries["delete"].is_possible and not entries["properties"].is_possible
+    twisted = [wire for wire in window.document.sheet.wires if wire.twist]
+    pair = {wire.id for wire in twisted if wire.twist == twisted[0].twist}
+    window.selection.set(pair)
+    assert len(pair) == 2 and entries["delete"].is_possible and entries["properties"].is_possible
+    entries["properties"].action()
+    assert window.selection.ids == pair
+    window.selection.set({part.id for part in window.document.sheet.parts[:2]})
+    assert entries["delete"].is_possible and not entries["properties"].is_possible
 
 
 def test_no_two_entries_share_a_key_where_both_are_heard(open_window) -> None:
