@@ -1,32 +1,19 @@
 """Solving the first sheet in a second process while this one is still loading Qt.
 
 Loading numpy and solving take about as long as loading Qt, and a machine has more than one core. The second
-process reads the catalogue and the same sheet, solves it and hands catalogue and answers over a pipe; the answers
-count only if its sheet equals the one on the screen. Whatever goes wrong there, all of it is done here as ever.
+process reads the same sheet, solves it and hands the answers over a pipe; they count only if its sheet equals
+the one on the screen. Whatever goes wrong there, the sheet is solved here as any other.
 """
 
 from __future__ import annotations
 
 import os
 import sys
-from typing import TYPE_CHECKING, NamedTuple
 
-from core.errors import HeaterloomError, Problem
-
-if TYPE_CHECKING:
-    from core.catalogue import Catalogue
-    from core.results import Assessment
+from core.errors import HeaterloomError
 
 _CODE = "import sys; from app.early import serve; serve(sys.argv[1])"
 PATIENCE_S = 5.0
-
-
-class Early(NamedTuple):
-    """What the second process found: the catalogue, what is wrong with the user's own types, and the answers."""
-
-    catalogue: Catalogue
-    problems: tuple[Problem, ...]
-    assessment: Assessment
 
 
 class EarlyAnswer:
@@ -57,8 +44,8 @@ class EarlyAnswer:
             os.close(end)
             os.close(nothing)
 
-    def take(self) -> Early | None:
-        """What was found, or None. Ends the second process."""
+    def take(self) -> object:
+        """The answers, an :class:`core.results.Assessment`, or None. Ends the second process."""
         if not self._pid:
             return None
         import pickle  # noqa: PLC0415
@@ -71,10 +58,9 @@ class EarlyAnswer:
         self._pid = 0
         try:
             # only our own code, started by us above, has written into this pipe
-            found = pickle.loads(data)
+            return pickle.loads(data)
         except (pickle.UnpicklingError, EOFError, AttributeError, ImportError):
             return None
-        return found if isinstance(found, Early) else None
 
     def _read(self) -> bytes:
         """Everything that comes through the pipe, for as long as patience lasts between two pieces."""
@@ -99,8 +85,8 @@ def serve(name: str) -> None:
 
     try:
         sheet = open_sheet(name).sheet
-        catalogue, problems = load_catalogue()
-        answer = Early(catalogue, problems, assess(sheet, catalogue.with_types(sheet.types)))
+        catalogue, _ = load_catalogue()
+        answer = assess(sheet, catalogue.with_types(sheet.types))
     except HeaterloomError:
         sys.exit(1)
     sys.stdout.buffer.write(pickle.dumps(answer, pickle.HIGHEST_PROTOCOL))

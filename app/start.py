@@ -39,11 +39,10 @@ def make_window(
     found: Found, settings: Settings, watch: Watch, early: EarlyAnswer | None = None
 ) -> MainWindow:
     """The main window on a sheet, with the user's own types if they are usable."""
-    known = early.take() if early else None
-    catalogue, problems = (known.catalogue, known.problems) if known else load_catalogue()
+    catalogue, problems = load_catalogue()
     window = MainWindow(Document(found.sheet, catalogue), settings)
     window.session.belong(found)
-    window.begin(known.assessment if known else None)
+    window.begin(early.take() if early else None)
     watch.happened.connect(window.show_trouble)
     if problems:
         window.banner.show_message(

@@ -147,8 +147,11 @@ class Board(Occupancy):
         best: tuple[Route, Route] | None = None
         least = math.inf
         for shorter in cut_backs(trunk, end.point):
-            lead = self.find(end, follow(shorter)[1], shun=shadow(shorter, partner), before=rank)
             loose = length_of(trunk) - length_of(shorter)
+            (x, y), (far_x, far_y) = end.point, shorter[-1]
+            if abs(far_x - x) + abs(far_y - y) + _BEND * 2 + _LOOSE * loose >= least:
+                continue  # not even a straight lead would be plainer
+            lead = self.find(end, follow(shorter)[1], shun=shadow(shorter, partner), before=rank)
             wires = self._in_the_way(lead, end.point, rank)
             cost = length_of(lead) + _BEND * len(lead) + _LOOSE * loose + wires
             if cost < least:

@@ -21,7 +21,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QFrame, QGraphicsView, QToolTip, QWidget
 
 from app.actions import Entry
-from app.canvas import frames, grid, keys, operations, presses, resizing, telling, words
+from app.canvas import frames, grid, keys, operations, telling, words
 from app.canvas.dropping import Drop
 from app.canvas.editor import Editor
 from app.canvas.gestures import Gesture, PanGesture, Pointer
@@ -176,6 +176,8 @@ class SheetView(ZoomView):
         ):
             self._gesture = PanGesture(self, pointer)
         elif button == Qt.MouseButton.LeftButton:
+            from app.canvas import presses  # noqa: PLC0415 - after the first painting
+
             self._gesture = presses.gesture_for(self, pointer)
         elif button == Qt.MouseButton.RightButton:
             found = self._id_under(pointer)
@@ -190,6 +192,8 @@ class SheetView(ZoomView):
             return
         if self.placing.move(pointer):
             return
+        from app.canvas import resizing  # noqa: PLC0415 - after the first painting
+
         resizing.show_cursor(self, pointer)
         terminal = None if self.is_space_held else self.terminal_under(pointer)
         self._hover.show_at(None if terminal is None else self.sheet_scene.layout_.terminal_point(terminal))
@@ -210,6 +214,8 @@ class SheetView(ZoomView):
         pointer = self._pointer(event)
         if event.button() != Qt.MouseButton.LeftButton or self._gesture is not None:
             return
+        from app.canvas import presses  # noqa: PLC0415 - after the first painting
+
         if presses.grip_under(self, pointer) is not None:
             self.wires.find_way()
             return
@@ -237,6 +243,8 @@ class SheetView(ZoomView):
     def _id_under(self, pointer: Pointer) -> str | None:
         scene, x, y = self.sheet_scene, pointer.x, pointer.y
         found = scene.part_at(x, y) or scene.wire_at(x, y, self.on_sheet(2.0))
+        from app.canvas import resizing  # noqa: PLC0415 - after the first painting
+
         return found or frames.frame_at(scene.layout_, x, y, resizing.reach(self))
 
     def leaveEvent(self, event: QEvent) -> None:

@@ -832,11 +832,11 @@ MIT-Lizenz.</translation>
   <name>actions</name>
   <message>
    <source>&amp;Add a part</source>
-   <translation>&amp;Bauteil einfügen</translation>
+   <translation>&amp;Bauteil hinzufügen</translation>
   </message>
   <message>
    <source>Add a part</source>
-   <translation>Bauteil einfügen</translation>
+   <translation>Bauteil hinzufügen</translation>
   </message>
   <message>
    <source>&amp;Delete</source>
@@ -1159,7 +1159,7 @@ MIT-Lizenz.</translation>
   </message>
   <message>
    <source>Add a part</source>
-   <translation>Bauteil einfügen</translation>
+   <translation>Bauteil hinzufügen</translation>
   </message>
   <message>
    <source>Type a tube, a value or a word, then Enter. The key / brings you here.</source>
