@@ -7,7 +7,7 @@ and not from the order in which things were done; ``zones`` says what each wire 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import partial
 
@@ -47,6 +47,7 @@ STRAP_CLEAR = 4.0  # a strap on one socket stays inside the first lane of the wi
 _REGIONS = (100.0, 300.0, 1000.0)
 _MARGIN = 2.0
 _LEADS = 20.0  # room between a pair and a part for the leads of this pair and the next
+_SAME = 0.01  # nearer than this two places are one
 _BEND = 50.0  # what a bend counts where two ways are compared, in units of length
 _TOUCH = 0.5
 _LOOSE = 0.5  # what a unit of a pair counts that is left untwisted
@@ -145,20 +146,29 @@ class Board(Occupancy):
         It keeps off the trunk and does not run along the partner, which goes on from there.
         """
         best: tuple[Route, Route] | None = None
-        least = math.inf
-        for shorter in cut_backs(trunk, end.point):
-            loose = length_of(trunk) - length_of(shorter)
-            (x, y), (far_x, far_y) = end.point, shorter[-1]
-            if abs(far_x - x) + abs(far_y - y) + _BEND * 2 + _LOOSE * loose >= least:
-                continue  # not even a straight lead would be plainer
+        least = (math.inf, 0)
+        # the most promising first, so that most of the others need not be looked for; equal ones count in their order
+        for bound, number, shorter in sorted(self._cuts(trunk, end.point)):
+            if (bound, number) > least:
+                break
             lead = self.find(end, follow(shorter)[1], shun=shadow(shorter, partner), before=rank)
+            loose = length_of(trunk) - length_of(shorter)
             wires = self._in_the_way(lead, end.point, rank)
             cost = length_of(lead) + _BEND * len(lead) + _LOOSE * loose + wires
-            if cost < least:
-                best, least = (lead, shorter), cost
+            if (cost, number) < least:
+                best, least = (lead, shorter), (cost, number)
         assert best is not None
         lead, backwards = parted(best[0], reversed_(best[1]))
         return lead, reversed_(backwards)
+
+    @staticmethod
+    def _cuts(trunk: Route, end: Point) -> Iterator[tuple[float, int, Route]]:
+        """The ways to cut a trunk back, each with what its lead costs at the least: on free paper."""
+        whole = length_of(trunk)
+        for number, shorter in enumerate(cut_backs(trunk, end)):
+            across, down = abs(shorter[-1][0] - end[0]), abs(shorter[-1][1] - end[1])
+            points = 3 if min(across, down) > _SAME else 2
+            yield across + down + _BEND * points + _LOOSE * (whole - length_of(shorter)), number, shorter
 
     def _in_the_way(self, line: Route, end: Point, rank: float) -> float:
         """What it costs that a line lies on or crosses wires laid before it, but for those on its own terminal."""
