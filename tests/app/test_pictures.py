@@ -6,7 +6,9 @@ import re
 from pathlib import Path
 
 import numpy as np
+import pypdfium2
 import pytest
+import resvg_py
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QGuiApplication, QImage, QPainter
 
@@ -66,8 +68,7 @@ def painted(picture: Picture, monkeypatch: pytest.MonkeyPatch, scale: float = SC
 
 
 def from_svg(data: bytes) -> np.ndarray:
-    resvg = pytest.importorskip("resvg_py")
-    drawn = resvg.svg_to_bytes(
+    drawn = resvg_py.svg_to_bytes(
         svg_string=data.decode(), skip_system_fonts=True, font_files=FONTS, zoom=SCALE, dpi=96
     )
     image = QImage()
@@ -76,8 +77,7 @@ def from_svg(data: bytes) -> np.ndarray:
 
 
 def from_pdf(data: bytes, scale: float = PDF_SCALE * 96 / 72) -> list[np.ndarray]:
-    pdfium = pytest.importorskip("pypdfium2")
-    document = pdfium.PdfDocument(data)
+    document = pypdfium2.PdfDocument(data)
     pages = [page.render(scale=scale).to_numpy()[:, :, 2::-1] / 255.0 for page in document]
     document.close()
     return pages
@@ -158,8 +158,7 @@ def test_a_png_file_is_the_screen_at_twice_its_size() -> None:
 
 
 def words_of_pdf(data: bytes) -> str:
-    pdfium = pytest.importorskip("pypdfium2")
-    document = pdfium.PdfDocument(data)
+    document = pypdfium2.PdfDocument(data)
     found = " ".join(page.get_textpage().get_text_range() for page in document)
     document.close()
     return re.sub(r"\s+", " ", found)
