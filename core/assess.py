@@ -10,18 +10,23 @@ from msgspec.structs import replace
 from core.catalogue import Catalogue
 from core.circuit import Circuit, Island, build
 from core.limits import limits_of
-from core.results import Assessment, Condition, HeaterPoint, OperatingPoint, Unsolved
+from core.results import (
+    CHOSEN,
+    COLD,
+    HIGH,
+    LOW,
+    NOMINAL,
+    Assessment,
+    Condition,
+    HeaterPoint,
+    OperatingPoint,
+    Unsolved,
+)
 from core.rules import run_rules
 from core.rules.basis import Case
 from core.sheet import Mains, Sheet, Tube
 from core.solution import Answer, solve_island
 from core.strings import topology
-
-NOMINAL = "nominal"
-LOW = "low mains"
-HIGH = "high mains"
-COLD = "cold"
-CHOSEN = "chosen"
 
 CELSIUS_TO_K = 273.15
 
@@ -166,4 +171,15 @@ def _merge(sheet: Sheet, condition: Condition, answers: list[Answer]) -> Operati
     )
 
 
-__all__ = ["Assessment", "Memory", "assess", "conditions_of", "look_at"]
+__all__ = [
+    "CHOSEN",
+    "COLD",
+    "HIGH",
+    "LOW",
+    "NOMINAL",
+    "Assessment",
+    "Memory",
+    "assess",
+    "conditions_of",
+    "look_at",
+]

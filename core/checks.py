@@ -75,11 +75,12 @@ RANGES: Mapping[str, Range] = {
     **dict.fromkeys(("rated_v", "rated_a", "rated_w", "rated_mains_v", "warmup_s"), _POSITIVE),
     **dict.fromkeys(("set_v", "limit_a", "emf_v", "regulator_v", "reservoir_f", "farad"), _POSITIVE),
     **dict.fromkeys(("r25_ohm", "beta_k", "dissipation_w_per_k", "tau_s", "max_a"), _POSITIVE),
+    **dict.fromkeys(("max_farad", "contact_a", "input_v"), _POSITIVE),
     **dict.fromkeys(
         ("coil_v", "coil_ohm", "pull_in_v", "melting_i2t_a2s", "area_mm2", "nominal_v"), _POSITIVE
     ),
     **dict.fromkeys(("ohm", "internal_ohm", "cold_ohm", "source_ohm", "hk_max_ohm"), _NOT_NEGATIVE),
-    **dict.fromkeys(("trip_s", "retry_s", "min_load_a", "foldback_a", "length_m"), _NOT_NEGATIVE),
+    **dict.fromkeys(("trip_s", "retry_s", "travel_s", "min_load_a", "foldback_a", "length_m"), _NOT_NEGATIVE),
     **dict.fromkeys(("diode_v", "dropout_v", "drop_out_v", "forward_v"), _NOT_NEGATIVE),
     **dict.fromkeys(("spread_low_a", "spread_high_a", "tolerance_a_pct"), _NOT_NEGATIVE),
     "cold_ratio": Range(1, 15, above=True),

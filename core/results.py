@@ -12,8 +12,13 @@ from core.sentences import Sentence, Text, sentence
 from core.sheet import Sheet
 
 __all__ = [
+    "CHOSEN",
+    "COLD",
     "COLD_SHARE",
     "DEFAULT_V_PCT",
+    "HIGH",
+    "LOW",
+    "NOMINAL",
     "ROUNDING",
     "SEVERITIES",
     "Assessment",
@@ -43,6 +48,13 @@ ROUNDING = 1e-9
 COLD_SHARE = 0.05
 
 DEFAULT_V_PCT = 10.0
+
+# the names of the conditions, as they stand in reports
+NOMINAL = "nominal"
+LOW = "low mains"
+HIGH = "high mains"
+COLD = "cold"
+CHOSEN = "chosen"
 
 Severity = Literal["fault", "caution", "note"]
 SEVERITIES: tuple[Severity, ...] = ("fault", "caution", "note")

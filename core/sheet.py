@@ -75,7 +75,11 @@ class Winding(Part, frozen=True, kw_only=True, tag="winding"):
 
 
 class DcSupply(Part, frozen=True, kw_only=True, tag="dc_supply"):
-    """A regulated DC supply with a current limit and an overload behaviour."""
+    """A regulated DC supply with a current limit and an overload behaviour.
+
+    At its limit it holds for ``trip_s`` before it cuts out and stays off for ``retry_s``. ``input_v`` are the DC
+    volts before a linear regulator, which turns what is left of them into heat; a switching supply has none.
+    """
 
     set_v: float
     limit_a: float
@@ -84,6 +88,7 @@ class DcSupply(Part, frozen=True, kw_only=True, tag="dc_supply"):
     retry_s: float = 1.0
     min_load_a: float = 0.0
     foldback_a: float | None = None
+    input_v: float | None = None
 
 
 class Battery(Part, frozen=True, kw_only=True, tag="battery"):
@@ -121,7 +126,7 @@ class Resistor(Part, frozen=True, kw_only=True, tag="resistor"):
 
 
 class Thermistor(Part, frozen=True, kw_only=True, tag="thermistor"):
-    """An NTC thermistor, by catalogue type or by its figures."""
+    """An NTC thermistor, by catalogue type or by its figures; ``max_farad`` is the most that it may charge."""
 
     type: str | None = None
     r25_ohm: float | None = None
@@ -129,18 +134,22 @@ class Thermistor(Part, frozen=True, kw_only=True, tag="thermistor"):
     dissipation_w_per_k: float | None = None
     tau_s: float | None = None
     max_a: float | None = None
+    max_farad: float | None = None
 
 
 class Relay(Part, frozen=True, kw_only=True, tag="relay"):
     """A relay: coil ``c1`` ``c2``, change-over contact ``com`` ``no`` ``nc``.
 
-    Pull-in defaults to 75 % and drop-out to 10 % of the coil volts.
+    Pull-in defaults to 75 % and drop-out to 10 % of the coil volts. ``travel_s`` is how long the contact is on its
+    way, closed on neither side; ``contact_a`` the rating of the contact.
     """
 
     coil_v: float
     coil_ohm: float
     pull_in_v: float | None = None
     drop_out_v: float | None = None
+    travel_s: float = 0.01
+    contact_a: float | None = None
 
 
 class Fuse(Part, frozen=True, kw_only=True, tag="fuse"):

@@ -11,7 +11,6 @@ from numpy.typing import NDArray
 from core.circuit import Island
 from core.circuit.network import Network, compile_island
 from core.circuit.straps import strap_currents
-from core.elements import heater, ntc
 from core.elements.branch import GROUND, Branch, Coil, Hot, Ntc, Resistive, Source
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
@@ -143,19 +142,15 @@ def _points(
     across = potentials[:, network.u] - potentials[:, network.v]
     taken = (across * currents).sum(axis=-1)
     volts, amps = magnitude(across), magnitude(currents)
-    heat_w = np.where(solution.cold[:, None], 0.0, solution.heater_w)
-    heater_k = heater.heater_k(network.heaters, heat_w)
-    cathode_k = heater.cathode_k(network.heaters, heat_w)
-    ntc_k = ntc.thermistor_k(network.ntc, solution.ntc_w)
     limits = np.where(np.isnan(demand), -1.0, demand)
     columns = (
         potentials,
         volts,
         amps,
         taken,
-        heater_k,
-        cathode_k,
-        ntc_k,
+        solution.heater_k,
+        solution.cathode_k,
+        solution.ntc_k,
         limits,
         driven,
         solution.residual_a,

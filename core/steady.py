@@ -44,18 +44,19 @@ class Solution:
     """A solved batch of ``b`` conditions with ``c`` components (AC before DC where both are present).
 
     ``potentials`` is ``(b, size + 1, c)`` volts, ``currents`` ``(b, branches, c)`` amperes from ``u`` to ``v``
-    (ideal connections still zero), ``heater_w`` ``(b, heaters)``, ``ntc_w`` ``(b, thermistors)``, ``modes``
-    ``(b, stiff sources)`` of :mod:`core.limiting`, ``residual_a`` ``(b,)``, ``steps`` the number of linear solves.
+    (ideal connections still zero), ``heater_k`` and ``cathode_k`` ``(b, heaters)``, ``ntc_k`` ``(b, thermistors)``,
+    ``modes`` ``(b, stiff sources)`` of :mod:`core.limiting`, ``residual_a`` ``(b,)``, ``steps`` the number of linear
+    solves.
     """
 
     network: Network
     potentials: Array
     currents: Array
-    heater_w: Array
-    ntc_w: Array
+    heater_k: Array
+    cathode_k: Array
+    ntc_k: Array
     modes: Modes
     residual_a: Array
-    cold: Flags
     steps: int
 
     @property
@@ -89,7 +90,7 @@ def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
     UnsolvableError
         When the equations have no unique solution or do not settle; carries the ids of the island.
     """
-    step = _Stepper(network, mains_v, cold)
+    step = Stepper(network, mains_v, cold)
     state = step.start()
     previous = np.full(len(mains_v), np.inf)
     trust = np.full(len(mains_v), _FOLDING_TRUST if step.folds else 0.5)
@@ -117,7 +118,7 @@ def _log_ratio(found: Array, law: Array) -> Array:
     return np.log(np.maximum(found, 1e-300)) - np.log(np.maximum(law, 1e-300))
 
 
-class _Stepper:
+class Stepper:
     """The constant data of one solve, and the operations of one step."""
 
     def __init__(self, network: Network, mains_v: Array, cold: Flags) -> None:
@@ -128,7 +129,7 @@ class _Stepper:
         self.width = network.size + 1
         self.mixed = network.has_ac and network.has_dc
         self.may_use_tangents = self.hot & (not self.mixed)
-        self.soft_emf = self._emf(network.ac_per_mains, network.dc_v, mains_v)
+        self.soft_emf = self.emf(network.ac_per_mains, network.dc_v, mains_v)
         self.soft_siemens = network.siemens[..., len(network.linear) - self.soft_emf.shape[1] :]
         self.injected = self._inject_soft()
         self.system = self._constant_part()
@@ -142,12 +143,12 @@ class _Stepper:
             np.concatenate((network.hot.u, network.hot.v)) + self.width * np.arange(self.items)[:, None]
         ).ravel()
         ac, dc, ohm = np.array([(x.ac_per_mains, x.dc_v, x.ohm) for x in network.stiff]).reshape(-1, 3).T
-        self.stiff = stiff_law(network.stiff, self._emf(ac, dc, mains_v), ohm, network.shorted)
+        self.stiff = stiff_law(network.stiff, self.emf(ac, dc, mains_v), ohm, network.shorted)
         self.folds = bool(self.stiff.folds.any())
         self.stiff_at = slice(0, len(ohm))
         self.ntc_at = slice(len(ohm), len(ohm) + len(network.ntc.r25_ohm))
 
-    def _emf(self, ac_per_mains: Array, dc_v: Array, mains_v: Array) -> Array:
+    def emf(self, ac_per_mains: Array, dc_v: Array, mains_v: Array) -> Array:
         """EMF of shape ``(b, k, c)``."""
         ac = mains_v[:, None] * ac_per_mains
         if self.mixed:
@@ -330,9 +331,26 @@ class _Stepper:
         return True
 
     def finish(self, state: _State, potentials: Array, steps: int) -> Solution:
-        """Branch currents by each law at the final powers, and the Kirchhoff residual."""
+        """Branch currents by each law at the final powers, temperatures, and the Kirchhoff residual."""
         net = self.network
-        currents = np.zeros((self.items, len(net.branches), potentials.shape[-1]))
+        currents = self.currents(potentials, 1 / state.heater_ohm)
+        heat_w = np.where(self.cold[:, None], 0.0, state.heater_w)
+        return Solution(
+            network=net,
+            potentials=potentials,
+            currents=currents,
+            heater_k=heater.heater_k(net.heaters, heat_w),
+            cathode_k=heater.cathode_k(net.heaters, heat_w),
+            ntc_k=ntc.thermistor_k(net.ntc, state.ntc_w),
+            modes=state.modes,
+            residual_a=residual_a(net, currents),
+            steps=steps,
+        )
+
+    def currents(self, potentials: Array, heater_siemens: Array) -> Array:
+        """Branch currents from ``u`` to ``v`` by each law, ``(b, branches, c)``; ideal connections are left zero."""
+        net = self.network
+        currents = np.zeros((len(potentials), len(net.branches), potentials.shape[-1]))
         across = potentials[:, net.linear.u] - potentials[:, net.linear.v]
         count = self.soft_emf.shape[1]
         if count:
@@ -340,16 +358,17 @@ class _Stepper:
         currents[:, net.linear.at] = across * net.siemens[..., None]
         if len(net.hot):
             hot_v = potentials[:, net.hot.u] - potentials[:, net.hot.v]
-            currents[:, net.hot.at] = hot_v / state.heater_ohm[..., None]
-            taken = (hot_v * hot_v).sum(axis=-1) / state.heater_ohm
-            state.heater_w = np.where(self.cold[:, None], taken, state.heater_w)
+            currents[:, net.hot.at] = hot_v * heater_siemens[..., None]
         if len(net.extra):
             currents[:, net.extra.at] = potentials[:, net.first_extra : net.size]
-        leaving = scatter(net.u, currents, self.width) - scatter(net.v, currents, self.width)
-        residual = np.abs(leaving[:, : net.first_extra]).max(axis=(1, 2), initial=0.0)
-        return Solution(
-            net, potentials, currents, state.heater_w, state.ntc_w, state.modes, residual, self.cold, steps
-        )
+        return currents
+
+
+def residual_a(network: Network, currents: Array) -> Array:
+    """The largest Kirchhoff error of branch currents ``(b, branches, c)``, ``(b,)`` amperes."""
+    width = network.size + 1
+    leaving = scatter(network.u, currents, width) - scatter(network.v, currents, width)
+    return np.asarray(np.abs(leaving[:, : network.first_extra]).max(axis=(1, 2), initial=0.0))
 
 
 def magnitude(parts: Array) -> Array:

@@ -24,8 +24,9 @@ class Source(msgspec.Struct, frozen=True, tag=True, gc=False):
 
     ``ac_per_mains`` is rms volts per volt of mains, ``dc_v`` steady volts. With ``limit_a`` the source gives
     no more than that and takes nothing; ``overload`` is what it does at its limit, ``foldback_a`` what is left
-    of it at a short where it folds back. ``rated_a`` is what it may give for ever; ``bias`` marks a source that
-    only lifts.
+    of it at a short where it folds back. It holds at its limit for ``trip_s`` before it cuts out, and a hiccup one
+    is off for ``retry_s`` then. ``rated_a`` is what it may give for ever; ``bias`` marks a source that only lifts,
+    ``on_mains`` one that goes with the mains.
     """
 
     ac_per_mains: float = 0.0
@@ -34,34 +35,43 @@ class Source(msgspec.Struct, frozen=True, tag=True, gc=False):
     limit_a: float | None = None
     overload: Overload = "constant-current"
     foldback_a: float = 0.0
+    trip_s: float = 0.0
+    retry_s: float = 1.0
     rated_a: float | None = None
     bias: bool = False
+    on_mains: bool = False
 
 
 class Hot(msgspec.Struct, frozen=True, tag=True, gc=False):
-    """A heater, filament or lamp by its rating; see :mod:`core.elements.heater`."""
+    """A heater, filament or lamp by its rating; see :mod:`core.elements.heater`.
+
+    ``warmup_s`` is the warm-up time in the standard test circuit; see :mod:`core.elements.warming`.
+    """
 
     rated_v: float
     rated_a: float
     cold_ratio: float
     has_cathode: bool
     pins: str
+    warmup_s: float
 
 
 class Ntc(msgspec.Struct, frozen=True, tag=True, gc=False):
-    """A self-heated thermistor; see :mod:`core.elements.ntc`."""
+    """A self-heated thermistor; see :mod:`core.elements.ntc`. ``tau_s`` is its time constant of cooling."""
 
     r25_ohm: float
     beta_k: float
     dissipation_w_per_k: float
+    tau_s: float
 
 
 class Coil(msgspec.Struct, frozen=True, tag=True, gc=False):
-    """A relay coil with pull-in and drop-out volts."""
+    """A relay coil with pull-in and drop-out volts; the contact is on its way for ``travel_s``."""
 
     ohm: float
     pull_in_v: float
     drop_out_v: float
+    travel_s: float
 
 
 class Contact(msgspec.Struct, frozen=True, tag=True, gc=False):

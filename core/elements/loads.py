@@ -5,6 +5,7 @@ from __future__ import annotations
 from core.catalogue.types import Section, TubeType
 from core.elements.branch import Branch, Context, Hot
 from core.elements.heater import DEFAULT_COLD_RATIO
+from core.elements.warming import direct_s, indirect_s, lamp_s
 from core.sheet import Lamp, Tube
 
 # A vacuum panel lamp works near 2250 K; hot over cold resistance there is 12 by the tungsten table (from memory:
@@ -31,16 +32,30 @@ def tube_branches(tube: Tube, context: Context) -> tuple[Branch, ...]:
         return ()
     ratio = tube.cold_ratio or tube_type.cold_ratio or DEFAULT_COLD_RATIO
     has_cathode = tube_type.heating == "indirect"
+    found = sections(tube, tube_type)
+    seconds = warmup_s(tube, tube_type) or estimated_warmup_s(tube, tube_type)
     return tuple(
         Branch(
             f"{tube.id}:{section.name}",
             tube.id,
             f"{tube.id}.{section.pins[0]}",
             f"{tube.id}.{section.pins[1]}",
-            Hot(section.rated_v, section.rated_a, ratio, has_cathode, section.name),
+            Hot(section.rated_v, section.rated_a, ratio, has_cathode, section.name, seconds),
         )
-        for section in sections(tube, tube_type)
+        for section in found
     )
+
+
+def warmup_s(tube: Tube, tube_type: TubeType) -> float | None:
+    """Warm-up time in the standard test circuit as the part or its type gives it; None where neither does."""
+    return tube.warmup_s or tube_type.warmup_s
+
+
+def estimated_warmup_s(tube: Tube, tube_type: TubeType) -> float:
+    """Warm-up time by the class of the tube, seconds."""
+    if tube_type.heating == "direct":
+        return direct_s()
+    return indirect_s(sum(section.rated_v * section.rated_a for section in sections(tube, tube_type)))
 
 
 def lamp_rating(lamp: Lamp, context: Context) -> tuple[float, float] | None:
@@ -56,5 +71,5 @@ def lamp_branches(lamp: Lamp, context: Context) -> tuple[Branch, ...]:
     rating = lamp_rating(lamp, context)
     if rating is None:
         return ()
-    law = Hot(*rating, LAMP_COLD_RATIO, False, "1-2")
+    law = Hot(*rating, LAMP_COLD_RATIO, False, "1-2", lamp_s(rating[1]))
     return (Branch(f"{lamp.id}:1-2", lamp.id, f"{lamp.id}.1", f"{lamp.id}.2", law),)

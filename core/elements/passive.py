@@ -8,6 +8,7 @@ from core.sheet import Balance, Capacitor, Diode, Fuse, Relay, Resistor, Switch,
 
 PULL_IN_SHARE = 0.75  # common practice, and every relay data sheet in the catalogue within 58 to 80 %
 DROP_OUT_SHARE = 0.10
+DEFAULT_TAU_S = 60.0  # EPCOS S235, S237 and S238 lie between 60 and 90 s; used where the part does not say
 
 
 def _two_terminal(part_id: str, law: Law) -> tuple[Branch, ...]:
@@ -53,7 +54,8 @@ def thermistor_law(part: Thermistor, context: Context) -> Ntc | None:
     r25, beta, dissipation = (
         getattr(part, name) or (getattr(known, name) if known else None) for name in names
     )
-    return Ntc(r25, beta, dissipation) if r25 and beta and dissipation else None
+    tau = part.tau_s or (known.tau_s if known else DEFAULT_TAU_S)
+    return Ntc(r25, beta, dissipation, tau) if r25 and beta and dissipation else None
 
 
 def thermistor_branches(part: Thermistor, context: Context) -> tuple[Branch, ...]:
@@ -68,7 +70,7 @@ def relay_branches(part: Relay, _context: Context) -> tuple[Branch, ...]:
     drop_out = part.drop_out_v if part.drop_out_v is not None else DROP_OUT_SHARE * part.coil_v
     c1, c2, com, no, nc = (f"{part.id}.{name}" for name in ("c1", "c2", "com", "no", "nc"))
     return (
-        Branch(part.id, part.id, c1, c2, Coil(part.coil_ohm, pull_in, drop_out)),
+        Branch(part.id, part.id, c1, c2, Coil(part.coil_ohm, pull_in, drop_out, part.travel_s)),
         Branch(f"{part.id}:com-no", part.id, com, no, Contact(part.id, True)),
         Branch(f"{part.id}:com-nc", part.id, com, nc, Contact(part.id, False)),
     )

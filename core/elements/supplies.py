@@ -21,8 +21,8 @@ def winding_branches(part: Winding, context: Context) -> tuple[Branch, ...]:
     ohm = regulation * part.rated_v / part.rated_a
     a, ct, b = (f"{part.id}.{name}" for name in ("a", "ct", "b"))
     if not part.centre_tap:
-        return (Branch(part.id, part.id, a, b, Source(volts, 0.0, ohm, rated_a=part.rated_a)),)
-    half = Source(volts / 2, 0.0, ohm / 2, rated_a=part.rated_a)
+        return (Branch(part.id, part.id, a, b, Source(volts, 0.0, ohm, rated_a=part.rated_a, on_mains=True)),)
+    half = Source(volts / 2, 0.0, ohm / 2, rated_a=part.rated_a, on_mains=True)
     return (Branch(f"{part.id}:a-ct", part.id, a, ct, half), Branch(f"{part.id}:ct-b", part.id, ct, b, half))
 
 
@@ -34,6 +34,9 @@ def dc_supply_branches(part: DcSupply, _context: Context) -> tuple[Branch, ...]:
         rated_a=part.limit_a,
         overload=part.overload,
         foldback_a=FOLDBACK_SHARE * part.limit_a if part.foldback_a is None else part.foldback_a,
+        trip_s=part.trip_s,
+        retry_s=part.retry_s,
+        on_mains=True,
     )
     return (Branch(part.id, part.id, f"{part.id}.+", f"{part.id}.-", law),)
 
@@ -46,7 +49,9 @@ def battery_branches(part: Battery, _context: Context) -> tuple[Branch, ...]:
 
 def mains_feed_branches(part: MainsFeed, _context: Context) -> tuple[Branch, ...]:
     """The mains, taken as stiff: its impedance is below an ohm where a string takes 0.3 A at most."""
-    return (Branch(part.id, part.id, f"{part.id}.L", f"{part.id}.N", Source(ac_per_mains=1.0)),)
+    return (
+        Branch(part.id, part.id, f"{part.id}.L", f"{part.id}.N", Source(ac_per_mains=1.0, on_mains=True)),
+    )
 
 
 def rectified_supply_branches(part: RectifiedSupply, _context: Context) -> tuple[Branch, ...]:

@@ -51,16 +51,16 @@ class TestBranches:
     def test_tube_sections(self) -> None:
         made = circuit([Tube(id="V1", type="ECC83"), Tube(id="V2", type="EL84")])
         assert list(made.branches) == ["V1:4-9", "V1:9-5", "V2:4-5"]
-        assert made.branches["V1:9-5"].law == Hot(6.3, 0.15, 7.0, True, "9-5")
+        assert made.branches["V1:9-5"].law == Hot(6.3, 0.15, 7.0, True, "9-5", 11.0)
         assert [b.key for b in made.branches_by_owner["V1"]] == ["V1:4-9", "V1:9-5"]
 
     def test_overrides_of_a_single_section(self) -> None:
         made = circuit([Tube(id="V1", type="EL84", rated_v=12.6, cold_ratio=5.0)])
-        assert made.branches["V1:4-5"].law == Hot(12.6, 0.76, 5.0, True, "4-5")
+        assert made.branches["V1:4-5"].law == Hot(12.6, 0.76, 5.0, True, "4-5", 18.0)
 
     def test_overrides_do_not_reach_a_tapped_heater(self) -> None:
         made = circuit([Tube(id="V1", type="ECC83", rated_v=12.6, cold_ratio=5.0)])
-        assert made.branches["V1:4-9"].law == Hot(6.3, 0.15, 5.0, True, "4-9")
+        assert made.branches["V1:4-9"].law == Hot(6.3, 0.15, 5.0, True, "4-9", 11.0)
 
     def test_pulled_and_unknown_tubes_have_none(self) -> None:
         made = circuit([Tube(id="V1", type="EL84", pulled=True), Tube(id="V2", type="no such type")])

@@ -278,7 +278,7 @@ def test_a_batch_gives_what_single_solutions_give() -> None:
         alone = solve(network, mains[[at]], cold[[at]])
         np.testing.assert_allclose(together.potentials[at], alone.potentials[0], rtol=1e-10, atol=1e-12)
         np.testing.assert_allclose(together.currents[at], alone.currents[0], rtol=1e-9, atol=1e-10)
-        np.testing.assert_allclose(together.heater_w[at], alone.heater_w[0], rtol=1e-10)
+        np.testing.assert_allclose(together.heater_k[at], alone.heater_k[0], rtol=1e-10)
 
 
 def test_ten_thousand_variations_take_the_same_path() -> None:

@@ -15,7 +15,7 @@ import pytest
 from core.catalogue import Catalogue
 from core.circuit import build
 from core.circuit.network import compile_island
-from core.elements.heater import cathode_k, heater_k, heater_law
+from core.elements.heater import heater_law
 from core.elements.tungsten import Array
 from core.sheet import Battery, Sheet, Tube
 from core.steady import Solution, solve
@@ -69,10 +69,9 @@ def test_steady_sweep(
 ) -> None:
     """Within 0.05 %; the figures are printed to five digits."""
     answer = at(volts)
-    law = answer.network.heaters
     assert np.abs(answer.currents[0, answer.network.hot.at[0], 0]) == pytest.approx(amps, rel=5e-4)
-    assert heater_k(law, answer.heater_w[0])[0] == pytest.approx(heater, rel=5e-4)
-    assert cathode_k(law, answer.heater_w[0])[0] == pytest.approx(cathode, rel=5e-4)
+    assert answer.heater_k[0, 0] == pytest.approx(heater, rel=5e-4)
+    assert answer.cathode_k[0, 0] == pytest.approx(cathode, rel=5e-4)
 
 
 def test_effective_exponent(at: Callable[[float], Solution]) -> None:
