@@ -1,0 +1,1 @@
+"""The warm-up drawer: what happens from switching on, second by second."""
