@@ -9,14 +9,16 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from typing import Any
 
+import msgspec
 from msgspec.structs import replace
 
 from core.catalogue.wire import ohm_per_m
 from core.edits import PREFIXES, Edit, add_part, add_wire, fresh_id, in_turn, remove, set_part, set_wire
 from core.errors import EditError
-from core.placing import free_place
+from core.placing import Point, free_place, is_free, lead_of
 from core.remedy import (
     Across,
+    Bypass,
     InSeries,
     Join,
     Lift,
@@ -27,13 +29,17 @@ from core.remedy import (
     Step,
     TakeOut,
     TieToChassis,
+    Value,
 )
 from core.sentences import sentence
-from core.sheet import AnyPart, Chassis, Elevation, Resistor, Sheet, Turn, Winding, Wire, split_terminal
+from core.sheet import AnyPart, Chassis, Elevation, Sheet, Turn, Winding, Wire, split_terminal
+from core.terminals import terminal_names
 
 NEAR = 240.0  # sheet units within which an existing chassis symbol is used
 BELOW = 120.0
 BESIDE = 160.0
+ASIDE = 240.0  # from an upright part, whose label is beside it
+LABEL = 40.0
 METRES_PER_UNIT = 0.001
 LEAST_M = 0.02
 DEFAULT_AWG = 20
@@ -95,33 +101,63 @@ def _in_series(step: InSeries) -> Edit:
         others = [wire.end if wire.start == step.terminal else wire.start for wire in wires]
         if not wires:
             raise EditError(sentence("No wire ends on {terminal}.", terminal=step.terminal))
-        at, turn, near, far = _between(sheet, step.terminal, others)
-        part_id = fresh_id(sheet, PREFIXES["resistor"])
-        part = Resistor(id=part_id, ohm=step.ohm, rated_w=step.rated_w, at=at, turn=turn)
+        at, turn = _between(sheet, step.terminal, others)
+        part = _made(sheet, step.kind, step.fields, at, turn, step.id)
+        near, far = _ends_of(part)
         share = _shared_length(wires)
         size = _thickest(wires)
         edits = [
             add_part(part),
-            _move_ends(MoveEnds(tuple((wire.id, step.terminal, f"{part_id}.{far}") for wire in wires))),
+            _move_ends(MoveEnds(tuple((wire.id, step.terminal, far) for wire in wires))),
+            # corners were set for a way that began elsewhere
+            *(set_wire(wire.id, via=()) for wire in wires if wire.via),
             *(set_wire(w.id, length_m=round(w.length_m - share, 4)) for w in wires if share and w.length_m),
-            add_wire(step.terminal, f"{part_id}.{near}", **(size | {"length_m": share} if share else {})),
+            add_wire(step.terminal, near, **(size | {"length_m": share} if share else {})),
         ]
         return in_turn(*edits)(sheet)
 
     return edit
 
 
+def _bypass(step: Bypass) -> Edit:
+    def edit(sheet: Sheet) -> Sheet:
+        bridged = sheet.part_by_id.get(step.part)
+        if bridged is None:
+            raise EditError(sentence("There is no part {id}.", id=step.part))
+        ends = _ends_of(bridged)
+        at, turn = _beside(sheet, bridged)
+        relay = _made(sheet, "relay", step.fields, at, turn)
+        contact, coil = _FACING[turn]
+        pairs = (*_facing(bridged, contact, ends), *_facing(bridged, coil, step.coil))
+        sheet = add_part(relay)(sheet)
+        for name, end in pairs:
+            sheet = _join(Join(end, f"{relay.id}.{name}"))(sheet)
+        return sheet
+
+    return edit
+
+
+def _facing(bridged: AnyPart, names: tuple[str, str], ends: tuple[str, str]) -> Iterable[tuple[str, str]]:
+    """Terminals of a relay, what is left or on top first, each with the end that lies towards it."""
+    own = _ends_of(bridged)
+    known = next((one for one in ends if one in own), None)
+    is_turned = bridged.turn in (180, 270)
+    is_first = known is None or (known == own[bridged.mirror != is_turned])
+    return zip(names, ends if is_first == (known in (None, ends[0])) else ends[::-1], strict=True)
+
+
 def _across(step: Across) -> Edit:
     def edit(sheet: Sheet) -> Sheet:
         others = [step.other] if step.other else []
-        at, turn, near, far = _between(sheet, step.one, others)
-        part_id = fresh_id(sheet, PREFIXES["resistor"])
-        part = Resistor(id=part_id, ohm=step.ohm, rated_w=step.rated_w, at=at, turn=turn)
+        at, turn = _between(sheet, step.one, others)
+        fields = (("ohm", step.ohm), ("rated_w", step.rated_w))
+        part = _made(sheet, "resistor", fields, at, turn)
+        near, far = _ends_of(part)
         sheet = add_part(part)(sheet)
-        sheet = _join(Join(step.one, f"{part_id}.{near}"))(sheet)
+        sheet = _join(Join(step.one, near))(sheet)
         if step.other:
-            return _join(Join(step.other, f"{part_id}.{far}"))(sheet)
-        return _tie(TieToChassis(f"{part_id}.{far}"))(sheet)
+            return _join(Join(step.other, far))(sheet)
+        return _tie(TieToChassis(far))(sheet)
 
     return edit
 
@@ -169,7 +205,7 @@ def _own_winding(step: OwnWinding) -> Edit:
         sizes = _thickest([_wire(sheet, one) for one in gone])
         part_id = fresh_id(sheet, PREFIXES["winding"])
 
-        def made(at: tuple[float, float]) -> AnyPart:
+        def made(at: Point) -> AnyPart:
             return Winding(id=part_id, rated_v=step.rated_v, rated_a=step.rated_a, at=at)
 
         sheet = _with_part(remove(gone)(sheet), made, (part.at[0] - BESIDE, part.at[1]))
@@ -182,12 +218,21 @@ def _own_winding(step: OwnWinding) -> Edit:
     return edit
 
 
+_FACING: dict[Turn, tuple[tuple[str, str], tuple[str, str]]] = {
+    0: (("no", "com"), ("c1", "c2")),
+    90: (("com", "no"), ("c2", "c1")),
+    180: (("com", "no"), ("c2", "c1")),
+    270: (("no", "com"), ("c1", "c2")),
+}
+"""Contact and coil of a relay by its turn, whose contact faces a part: first what is to the left or on top."""
+
 _EDITS: dict[type[Step], Callable[[Any], Edit]] = {
     SetFields: _set_fields,
     TakeOut: _take_out,
     MoveEnds: _move_ends,
     Join: _join,
     InSeries: _in_series,
+    Bypass: _bypass,
     Across: _across,
     TieToChassis: _tie,
     Lift: _lift,
@@ -195,9 +240,7 @@ _EDITS: dict[type[Step], Callable[[Any], Edit]] = {
 }
 
 
-def _with_part(
-    sheet: Sheet, made: Callable[[tuple[float, float]], AnyPart], near: tuple[float, float]
-) -> Sheet:
+def _with_part(sheet: Sheet, made: Callable[[Point], AnyPart], near: Point) -> Sheet:
     kind = made(near).kind
     return add_part(made(free_place(sheet, near, kind)))(sheet)
 
@@ -226,22 +269,63 @@ def _wire(sheet: Sheet, wire_id: str) -> Wire:
     return wire
 
 
-def _way(one: tuple[float, float], other: tuple[float, float]) -> float:
+def _way(one: Point, other: Point) -> float:
     return abs(one[0] - other[0]) + abs(one[1] - other[1])
 
 
-def _between(
-    sheet: Sheet, terminal: str, others: Iterable[str]
-) -> tuple[tuple[float, float], Turn, str, str]:
-    """Where a resistor goes between a terminal and others: place, turn, and which of its ends is towards it."""
-    x, y = _part_at(sheet, terminal).at
-    ends = [part.at for end in others if (part := _part_at(sheet, end)).at != (x, y)]
+def _made(
+    sheet: Sheet,
+    kind: str,
+    fields: tuple[tuple[str, Value], ...],
+    at: Point,
+    turn: Turn,
+    part_id: str = "",
+) -> AnyPart:
+    """A new part of a kind that stands somewhere, with an id of its own."""
+    if kind not in PREFIXES:
+        raise EditError(sentence("There is no kind of part called {kind}.", kind=kind))
+    given = {**dict(fields), "kind": kind, "id": part_id or fresh_id(sheet, PREFIXES[kind])}
+    try:
+        part: AnyPart = msgspec.convert({**given, "at": at, "turn": turn}, AnyPart)
+    except msgspec.ValidationError as error:
+        raise EditError(sentence("{id} cannot be made: {why}.", id=given["id"], why=error)) from None
+    return part
+
+
+def _ends_of(part: AnyPart) -> tuple[str, str]:
+    """The two terminals of a part."""
+    names = terminal_names(part)
+    if names is None or len(names) != 2:
+        raise EditError(sentence("{id} is no part of two terminals.", id=part.id))
+    return f"{part.id}.{names[0]}", f"{part.id}.{names[1]}"
+
+
+def _between(sheet: Sheet, terminal: str, others: Iterable[str]) -> tuple[Point, Turn]:
+    """Where a part goes between a terminal and others, turned so that its first end is towards the terminal."""
+    part = _part_at(sheet, terminal)
+    x, y = part.at
+    ends = [far.at for end in others if (far := _part_at(sheet, end)).at != (x, y)]
     to_x, to_y = min(ends, key=lambda at: _way(at, (x, y))) if ends else (x, y + 2 * BELOW)
-    at = free_place(sheet, ((x + to_x) / 2, (y + to_y) / 2), "resistor")
-    is_upright = abs(to_y - y) > abs(to_x - x)
-    first = at[1] >= y if is_upright else at[0] >= x
-    near, far = ("1", "2") if first else ("2", "1")
-    return at, 90 if is_upright else 0, near, far
+    dx, dy = ((max(-BESIDE, min(BESIDE, way / 2))) for way in (to_x - x, to_y - y))
+    if abs(to_y - y) > abs(to_x - x):
+        at = free_place(sheet, (x + dx, y + dy), "resistor")
+        return at, 90 if at[1] >= y else 270
+    lead = lead_of(part, split_terminal(terminal)[1])
+    level = dy or (lead - LABEL if lead < 0 else lead)  # the label below it is to clear the other lead
+    at = free_place(sheet, (x + dx, y + level), "resistor")
+    return at, 0 if at[0] >= x else 180
+
+
+def _beside(sheet: Sheet, part: AnyPart) -> tuple[Point, Turn]:
+    """Where a relay goes whose contact bridges a part, turned so that its contact is towards the part."""
+    x, y = part.at
+    is_upright = part.turn in (90, 270)
+    sides = ((x - ASIDE, y), (x + ASIDE, y)) if is_upright else ((x, y - BELOW), (x, y + BELOW))
+    at = next((side for side in sides if is_free(sheet, side, "relay")), None)
+    at = at or free_place(sheet, sides[0], "relay")
+    if abs(at[0] - x) > abs(at[1] - y):
+        return at, 0 if at[0] < x else 180
+    return at, 90 if at[1] < y else 270
 
 
 def _shared_length(wires: Iterable[Wire]) -> float:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.checks import FARTHEST
-from core.sheet import AnyPart, Frame, Note, Sheet
+from core.sheet import SUPPLY_KINDS, AnyPart, Frame, Note, Sheet
 
 GRID = 20.0
 _RINGS = 60
@@ -31,16 +31,34 @@ def half_of(kind: str) -> Point:
     return HALVES.get(kind, _USUAL)
 
 
+_LEADS: dict[str, float] = {"+": -20.0, "-": 20.0, "L": -20.0, "N": 20.0, "a": -40.0, "b": 40.0}
+
+
+def lead_of(part: AnyPart, terminal: str) -> float:
+    """How far below the middle of a supply one of its leads leaves it; 0 for other parts and for turned ones."""
+    return 0.0 if part.turn or part.kind not in SUPPLY_KINDS else _LEADS.get(terminal, 0.0)
+
+
+def is_free(sheet: Sheet, at: Point, kind: str) -> bool:
+    """Whether a part of a kind has room at a place."""
+    return _has_room(at, half_of(kind), _rooms(sheet))
+
+
 def free_place(sheet: Sheet, near: Point, kind: str) -> Point:
     """The free point of the grid nearest to a place; the place itself where all is full for far around."""
     x, y = (round(value / GRID) * GRID + 0.0 for value in near)
-    rooms = [room for part in sheet.parts if (room := _room(part)) is not None]
-    half = half_of(kind)
-    for dx, dy in _ring_points():
-        at = (x + dx, y + dy)
-        if max(abs(at[0]), abs(at[1])) <= FARTHEST and not any(_meet(at, half, *room) for room in rooms):
-            return at
-    return _inside(x), _inside(y)
+    rooms, half = _rooms(sheet), half_of(kind)
+    around = ((x + dx, y + dy) for dx, dy in _ring_points())
+    return next((at for at in around if _has_room(at, half, rooms)), (_inside(x), _inside(y)))
+
+
+def _rooms(sheet: Sheet) -> list[tuple[Point, Point]]:
+    return [room for part in sheet.parts if (room := _room(part)) is not None]
+
+
+def _has_room(at: Point, half: Point, rooms: list[tuple[Point, Point]]) -> bool:
+    within = max(abs(at[0]), abs(at[1])) <= FARTHEST
+    return within and not any(_meet(at, half, *room) for room in rooms)
 
 
 def _inside(value: float) -> float:

@@ -46,12 +46,28 @@ class Join(_Step, frozen=True, gc=False):
 
 
 class InSeries(_Step, frozen=True, gc=False):
-    """Put a resistor between a terminal and the wires that end on it."""
+    """Put a part of two terminals between a terminal and the wires that end on it.
+
+    ``id`` is that of the new part, which must be free then; a fresh one where it is empty. The part's first terminal
+    is towards the terminal that is named, its second towards the wires.
+    """
 
     terminal: str
     wires: tuple[str, ...]
-    ohm: float
-    rated_w: float
+    kind: str
+    fields: tuple[tuple[str, Value], ...]
+    id: str = ""
+
+
+class Bypass(_Step, frozen=True, gc=False):
+    """Fit a relay whose contact joins the ends of a part once it pulls in, its coil across two terminals.
+
+    ``part`` has two terminals. ``fields`` are those of the relay.
+    """
+
+    part: str
+    coil: tuple[str, str]
+    fields: tuple[tuple[str, Value], ...]
 
 
 class Across(_Step, frozen=True, gc=False):
@@ -84,7 +100,7 @@ class OwnWinding(_Step, frozen=True, gc=False):
     rated_a: float
 
 
-Step = SetFields | TakeOut | MoveEnds | Join | InSeries | Across | TieToChassis | Lift | OwnWinding
+Step = SetFields | TakeOut | MoveEnds | Join | InSeries | Bypass | Across | TieToChassis | Lift | OwnWinding
 
 
 class Remedy(msgspec.Struct, frozen=True, gc=False):

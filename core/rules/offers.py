@@ -44,7 +44,7 @@ def in_series(case: Case, terminal: str, fitted: Fitted) -> InSeries | None:
     wires = carrying(case, terminal)
     if not wires or fitted.rated_w is None:
         return None
-    return InSeries(terminal, wires, fitted.ohm, fitted.rated_w)
+    return InSeries(terminal, wires, "resistor", (("ohm", fitted.ohm), ("rated_w", fitted.rated_w)))
 
 
 def carrying(case: Case, terminal: str) -> tuple[str, ...]:

@@ -59,7 +59,7 @@ def test_a_resistor_in_each_leg_leaves_the_rated_volts() -> None:
     one, finding = first("resistor in each leg")
     steps = finding.remedies[0].steps
     assert [type(step) for step in steps] == [InSeries, InSeries]
-    ohm = steps[0].ohm  # type: ignore[union-attr]
+    ohm = dict(steps[0].fields)["ohm"]  # type: ignore[union-attr]
     assert ohm == pytest.approx((8.0 - 6.3) / 2 / 0.76, rel=HALF_STEP)
     v = brentq(lambda v: v + 2 * ohm * heater_a(v, 6.3, 0.76) - 8.0, 1.0, 8.0)
     # 0.1 m of AWG 20 in each leg drop five millivolts
