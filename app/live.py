@@ -18,7 +18,7 @@ ASKER = "document"
 
 
 class Live(QObject):
-    """Assesses the document after every change of it or of the viewpoint."""
+    """Assesses the document after every change of it or of the condition on show."""
 
     def __init__(
         self, document: Document, viewpoint: Viewpoint, solver: Solver, parent: QObject | None = None
@@ -29,7 +29,7 @@ class Live(QObject):
         self._solver = solver
         document.changed.connect(self.refresh)
         document.replaced.connect(self.refresh)
-        viewpoint.changed.connect(self.refresh)
+        viewpoint.condition_changed.connect(self.refresh)
 
     def refresh(self) -> None:
         """Bring the answers up to date."""

@@ -75,7 +75,7 @@ class Proposal(QObject):
         document.changed.connect(self.withdraw)
         document.replaced.connect(self.withdraw)
         document.assessed.connect(self._compare)
-        viewpoint.changed.connect(self._ask)
+        viewpoint.condition_changed.connect(self._ask)
 
     @property
     def current(self) -> Proposed | None:

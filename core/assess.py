@@ -27,8 +27,7 @@ from core.rules.basis import Case
 from core.sheet import Mains, Sheet, Tube
 from core.solution import Answer, solve_island
 from core.strings import topology
-
-CELSIUS_TO_K = 273.15
+from core.units import CELSIUS_TO_K
 
 
 class Memory:

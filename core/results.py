@@ -16,7 +16,9 @@ __all__ = [
     "COLD",
     "COLD_SHARE",
     "DEFAULT_V_PCT",
+    "GLOWS_FROM_K",
     "HIGH",
+    "INSTANT",
     "LOW",
     "NOMINAL",
     "ROUNDING",
@@ -46,6 +48,8 @@ HeaterState = Literal["ok", "over", "under", "cold"]
 ROUNDING = 1e-9
 # A heater with less than this share of its rated volts counts as cold: it does not even glow.
 COLD_SHARE = 0.05
+# Below it a heater shows no glow by room light.
+GLOWS_FROM_K = 800.0
 
 DEFAULT_V_PCT = 10.0
 
@@ -55,6 +59,8 @@ LOW = "low mains"
 HIGH = "high mains"
 COLD = "cold"
 CHOSEN = "chosen"
+# the name under which one instant of a warm-up is on show
+INSTANT = "instant"
 
 Severity = Literal["fault", "caution", "note"]
 SEVERITIES: tuple[Severity, ...] = ("fault", "caution", "note")

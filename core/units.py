@@ -16,6 +16,7 @@ from core.fields import FIELD_DIMENSIONS, FIELD_LABELS, field_label
 from core.sentences import sentence
 
 __all__ = [
+    "CELSIUS_TO_K",
     "FIELD_DIMENSIONS",
     "FIELD_LABELS",
     "MINUS",
@@ -30,6 +31,7 @@ __all__ = [
 
 THIN_SPACE = "\u2009"
 MINUS = "\u2212"
+CELSIUS_TO_K = 273.15
 
 _PREFIX_POWERS = {"p": -12, "n": -9, "\u00b5": -6, "m": -3, "k": 3, "M": 6, "G": 9}
 _POWER_PREFIXES = {0: "", **{power: prefix for prefix, power in _PREFIX_POWERS.items()}}

@@ -93,7 +93,9 @@ class Ghosts:
     def _looks(self, proposed: Proposed) -> dict[str, PartLook]:
         scene = self._scene
         point = scene.viewpoint.point(proposed.assessment)
-        if point is None:
+        if (
+            point is None or scene.viewpoint.instant is not None
+        ):  # what would be is known of the steady state only
             return {}
         catalogue = scene.document.catalogue_for(proposed.sheet)
         return part_looks(proposed.sheet, catalogue, proposed.assessment, point)

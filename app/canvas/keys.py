@@ -36,7 +36,10 @@ def press(view: SheetView, event: QKeyEvent) -> bool:
     if key in _ARROWS and held in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.AltModifier):
         return _nudge(view, event)
     if key == _K.Key_Escape and not held:
-        view.selection.clear()
+        if view.selection.ids:
+            view.selection.clear()
+        else:
+            view.sheet_scene.viewpoint.leave_instant()
         return True
     if key == _K.Key_Space and not held:
         view.is_space_held = True

@@ -15,6 +15,7 @@ class PartLook:
 
     ``kelvin`` is the heater temperature by section name (``4-9``; a lamp uses ``1-2``); ``values`` is the line
     of figures beside the symbol; ``pin_values`` the volts of each terminal; ``pulled_in`` a relay's state.
+    ``remark`` says in words how it stands, in place of the mark's own word.
     """
 
     state: State = "none"
@@ -22,3 +23,4 @@ class PartLook:
     kelvin: dict[str, float] = field(default_factory=dict)
     pin_values: dict[str, str] = field(default_factory=dict)
     pulled_in: bool = False
+    remark: str = ""

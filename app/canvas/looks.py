@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
 from app.canvas.look import PartLook, State
 from core.catalogue import Catalogue
 from core.overloads import is_blown, is_overloaded, is_too_hot
-from core.results import Assessment, BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
+from core.results import INSTANT, Assessment, BranchPoint, HeaterPoint, OperatingPoint, SupplyPoint
 from core.sheet import REMARK_KINDS, AnyPart, Fuse, Lamp, Resistor, Sheet, Tube, Wire
-from core.units import THIN_SPACE, format_number, format_percent
+from core.units import CELSIUS_TO_K, THIN_SPACE, format_number, format_percent
+
+if TYPE_CHECKING:
+    from core.warmup.results import What
 
 _AGREE = 0.01  # sections whose volts differ by less than this share are shown as one
 _GAP = "  "
@@ -55,12 +59,16 @@ def wire_text(wire: Wire) -> str:
 
 
 def part_looks(
-    sheet: Sheet, catalogue: Catalogue, assessment: Assessment | None, point: OperatingPoint | None
+    sheet: Sheet,
+    catalogue: Catalogue,
+    assessment: Assessment | None,
+    point: OperatingPoint | None,
+    doing: Mapping[str, What] | None = None,
 ) -> dict[str, PartLook]:
-    """The look of every part at an operating point.
+    """The look of every part at an operating point, which may be an instant of a warm-up.
 
     Without answers for this very sheet (``assessment`` or ``point`` None) every look is stale and shows no
-    number at all.
+    number at all. ``doing`` is what each part that switches by itself did last before the instant.
     """
     if assessment is None or point is None:
         return {part.id: PartLook() if part.kind in SILENT else _STALE for part in sheet.parts}
@@ -68,34 +76,112 @@ def part_looks(
     for terminal, volts in point.nodes.items():
         part_id, _, name = terminal.rpartition(".")
         pins.setdefault(part_id, {})[name] = volts_text(abs(volts) if isinstance(volts, complex) else volts)
+    looker = _Looker(sheet, catalogue, assessment, point, doing or {})
     looks = {}
     for part in sheet.parts:
-        look = _look(part, catalogue, assessment, point)
-        looks[part.id] = PartLook(look.state, look.values, look.kelvin, pins.get(part.id, {}), look.pulled_in)
+        look = looker.look(part)
+        values = pins.get(part.id, {})
+        looks[part.id] = PartLook(look.state, look.values, look.kelvin, values, look.pulled_in, look.remark)
     return looks
 
 
-def _look(part: AnyPart, catalogue: Catalogue, assessment: Assessment, point: OperatingPoint) -> PartLook:
-    if isinstance(part, Tube | Lamp):
-        return _heater_look(part, catalogue, assessment, point)
-    supply = point.supplies.get(part.id)
-    if supply is not None:
-        return _supply_look(supply, point.condition.cold)
-    branch = point.branches.get(part.id)
-    if branch is None or part.kind in SILENT:
-        return PartLook()
-    return _branch_look(part, branch, point.condition.cold)
+def heater_state(
+    heater: HeaterPoint, assessment: Assessment, point: OperatingPoint, ambient_c: float
+) -> State:
+    """The mark of one heater section at an operating point."""
+    if point.condition.name == INSTANT:
+        from app.canvas import on_the_way  # noqa: PLC0415 - loaded with the first instant
+
+        return on_the_way.heater_state(heater, assessment, ambient_c + CELSIUS_TO_K)
+    return "cold" if point.condition.cold else assessment.state_of(heater)
 
 
-def _heater_look(
-    part: Tube | Lamp, catalogue: Catalogue, assessment: Assessment, point: OperatingPoint
-) -> PartLook:
-    heaters = point.heaters.get(part.id, ())
-    if not heaters:
-        return PartLook("cold", _why_no_heater(part, catalogue))
-    kelvin = {heater.pins: heater.heater_k for heater in heaters}
-    states = ["cold" if point.condition.cold else assessment.state_of(heater) for heater in heaters]
-    return PartLook(_worst(states), _heater_values(heaters, assessment), kelvin)
+class _Looker:
+    """Looks at the parts of one sheet at one operating point."""
+
+    def __init__(
+        self,
+        sheet: Sheet,
+        catalogue: Catalogue,
+        assessment: Assessment,
+        point: OperatingPoint,
+        doing: Mapping[str, What],
+    ) -> None:
+        self._sheet = sheet
+        self._catalogue = catalogue
+        self._assessment = assessment
+        self._point = point
+        self._doing = doing
+        self._is_instant = point.condition.name == INSTANT
+        # the short rush into cold heaters is over before it does harm
+        self._is_judged = not (point.condition.cold or self._is_instant)
+
+    def look(self, part: AnyPart) -> PartLook:
+        """The look of one part, without the volts of its terminals."""
+        if isinstance(part, Tube | Lamp):
+            return self._heaters(part)
+        supply = self._point.supplies.get(part.id)
+        if supply is not None:
+            return self._supply(part.id, supply)
+        branch = self._point.branches.get(part.id)
+        if branch is None or part.kind in SILENT:
+            return PartLook()
+        return self._branch(part, branch)
+
+    def _heaters(self, part: Tube | Lamp) -> PartLook:
+        heaters = self._point.heaters.get(part.id, ())
+        if not heaters:
+            return PartLook("cold", _why_no_heater(part, self._catalogue))
+        kelvin = {heater.pins: heater.heater_k for heater in heaters}
+        values = _heater_values(heaters, self._assessment)
+        if self._is_instant:
+            from app.canvas import on_the_way  # noqa: PLC0415 - loaded with the first instant
+
+            ambient_k = self._sheet.ambient_c + CELSIUS_TO_K
+            state, said = on_the_way.heaters_said(heaters, self._assessment, ambient_k)
+            return PartLook(state, values, kelvin, remark=said)
+        ambient_c = self._sheet.ambient_c
+        states = [heater_state(heater, self._assessment, self._point, ambient_c) for heater in heaters]
+        return PartLook(_worst(states), values, kelvin)
+
+    def _supply(self, part_id: str, supply: SupplyPoint) -> PartLook:
+        load = "" if supply.load_pct is None else f"{format_number(supply.load_pct, 0)}{THIN_SPACE}%"
+        over = supply.limiting or (self._is_judged and is_overloaded(supply))
+        state: State = "over" if over else "ok"
+        word, said = "", ""
+        if self._is_instant:
+            from app.canvas import on_the_way  # noqa: PLC0415 - loaded with the first instant
+
+            state, word, said = on_the_way.supply_said(part_id, supply, self._doing)
+        values = (volts_text(supply.v), amps_text(supply.a), word or load)
+        return PartLook(state, _GAP.join(filter(None, values)), remark=said)
+
+    def _branch(self, part: AnyPart, branch: BranchPoint) -> PartLook:
+        over = self._is_judged and (
+            (isinstance(part, Resistor) and is_too_hot(part, branch))
+            or (isinstance(part, Fuse) and is_blown(part, branch))
+        )
+        in_amps = part.kind in ("fuse", "switch", "diode", "capacitor")
+        second = amps_text(branch.a) if in_amps else watts_text(branch.w)
+        remark = _relay_word(branch.pulled_in)
+        if branch.kelvin is not None:
+            remark = celsius_text(branch.kelvin)
+            if self._is_instant:  # how warm a thermistor is says more of its way than its watts
+                second, remark = remark, second
+        values = _GAP.join((volts_text(branch.v), second))
+        return PartLook("over" if over else "none", values, pulled_in=bool(branch.pulled_in), remark=remark)
+
+
+def celsius_text(kelvin: float) -> str:
+    """A temperature of a part for the screen: ``62 °C``."""
+    return f"{format_number(kelvin - CELSIUS_TO_K, 0)}{THIN_SPACE}°C"
+
+
+def _relay_word(pulled_in: bool | None) -> str:
+    if pulled_in is None:
+        return ""
+    translate = QCoreApplication.translate
+    return translate("canvas", "pulled in") if pulled_in else translate("canvas", "released")
 
 
 def _why_no_heater(part: Tube | Lamp, catalogue: Catalogue) -> str:
@@ -134,26 +220,3 @@ def _heater_values(heaters: Sequence[HeaterPoint], assessment: Assessment) -> st
 
 def _line(volts: float, deviation_pct: float, amps: float) -> str:
     return _GAP.join((volts_text(volts), format_percent(deviation_pct), amps_text(amps)))
-
-
-def _supply_look(supply: SupplyPoint, is_cold: bool) -> PartLook:
-    """The rush into cold heaters is over before it harms a supply that does not limit."""
-    values = [volts_text(supply.v), amps_text(supply.a)]
-    load = supply.load_pct
-    if load is not None:
-        values.append(f"{format_number(load, 0)}{THIN_SPACE}%")
-    over = supply.limiting or (not is_cold and is_overloaded(supply))
-    return PartLook("over" if over else "ok", _GAP.join(values))
-
-
-def _branch_look(part: AnyPart, branch: BranchPoint, is_cold: bool) -> PartLook:
-    """The short rush into cold heaters neither heats a resistor nor blows a slow fuse: it is not judged."""
-    over = not is_cold and (
-        (isinstance(part, Resistor) and is_too_hot(part, branch))
-        or (isinstance(part, Fuse) and is_blown(part, branch))
-    )
-    state: State = "over" if over else "none"
-    second = (
-        amps_text(branch.a) if part.kind in ("fuse", "switch", "diode", "capacitor") else watts_text(branch.w)
-    )
-    return PartLook(state, _GAP.join((volts_text(branch.v), second)), pulled_in=bool(branch.pulled_in))

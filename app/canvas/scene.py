@@ -150,11 +150,12 @@ class SheetScene(QGraphicsScene):
         self.ghosts.show(proposed)
 
     def refresh_looks(self) -> None:
-        """Show the figures of the condition on view; without answers for this very sheet, none."""
-        document = self.document
+        """Show the figures of the condition or instant on view; without answers for this very sheet, none."""
+        document, instant = self.document, self.viewpoint.instant
         assessment = document.assessment
         point = self.viewpoint.point(assessment)
-        looks = part_looks(document.sheet, document.catalogue, assessment, point)
+        doing = None if instant is None else instant.doing
+        looks = part_looks(document.sheet, document.catalogue, assessment, point, doing)
         changed = [
             item for part_id, item in self.part_items.items() if item.look != looks.get(part_id, PartLook())
         ]

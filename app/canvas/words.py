@@ -69,7 +69,7 @@ def wire_text(start: str, end: str) -> str:
 
 
 def describe_part(part: AnyPart, catalogue: Catalogue, look: PartLook) -> str:
-    """One part in a line: id, rating, figures and state."""
+    """One part in a line: id, rating, figures, and how it stands."""
     states = {
         "over": tr("over"),
         "under": tr("under"),
@@ -78,7 +78,7 @@ def describe_part(part: AnyPart, catalogue: Catalogue, look: PartLook) -> str:
         "ok": tr("within tolerance") if part.kind in ("tube", "lamp") else "",
     }
     head = " ".join(filter(None, (part.id, symbols.rating_text(part, catalogue))))
-    return ", ".join(filter(None, (head, look.values, states.get(look.state, ""))))
+    return ", ".join(filter(None, (head, look.values, look.remark or states.get(look.state, ""))))
 
 
 def describe_wire(wire: Wire, text: str, current: str) -> str:

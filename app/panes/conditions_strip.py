@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
@@ -17,6 +19,9 @@ from app.theme import Theme
 from app.viewpoint import Viewpoint
 from core import edits
 from core.sheet import Mains
+
+if TYPE_CHECKING:
+    from app.warmup.instant_note import InstantNote
 
 HEIGHT = 60
 _COLD, _HOT = 0, 1
@@ -99,6 +104,7 @@ class ConditionsStrip(QWidget):
         self.summary.setContentsMargins(2, 0, 0, 0)
         self.summary.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.mains = MainsControl(theme, self)
+        self._note: InstantNote | None = None
         self.switch = Switch((self.tr("cold"), self.tr("hot")), self.tr("Heaters"), theme, self)
         self._arrange()
         self._connect()
@@ -125,11 +131,27 @@ class ConditionsStrip(QWidget):
             lambda title: self._document.apply(self.tr("Rename sheet"), edits.set_sheet(title=title))
         )
         self.mains.slider.chosen.connect(self._viewpoint.set_mains)
+        for number, button in enumerate(self.mains.buttons):
+            # an instant is left by it even where the handle stands at that stop
+            button.clicked.connect(
+                lambda _=False, n=number: self._viewpoint.set_mains(self.mains.slider.stops[n])
+            )
         self.switch.chosen.connect(lambda number: self._viewpoint.set_cold(number == _COLD))
         self._viewpoint.changed.connect(self._on_viewpoint)
         self._document.changed.connect(self._on_sheet)
         self._document.replaced.connect(self._on_sheet)
         self._document.assessed.connect(self._show_summary)
+
+    @property
+    def note(self) -> InstantNote:
+        """What says that an instant is on show; made for the first one."""
+        if self._note is None:
+            from app.warmup.instant_note import InstantNote  # noqa: PLC0415 - most starts need none
+
+            self._note = InstantNote(self._theme, self)
+            self._note.leave_button.clicked.connect(self._viewpoint.leave_instant)
+            self._row.insertWidget(self._row.count() - 1, self._note, 0, Qt.AlignmentFlag.AlignVCenter)
+        return self._note
 
     def edit_title(self) -> None:
         """Open the title for editing."""
@@ -141,6 +163,8 @@ class ConditionsStrip(QWidget):
         self.summary.setFont(theme.font(12))
         self.title.set_theme(theme)
         self.mains.set_theme(theme)
+        if self._note is not None:
+            self._note.set_theme(theme)
         self.switch.set_theme(theme)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -174,10 +198,19 @@ class ConditionsStrip(QWidget):
         self._viewpoint.keep_inside(mains)
 
     def _on_viewpoint(self) -> None:
-        condition = self._viewpoint.condition
-        self.mains.slider.set_mains(self._document.sheet.mains, condition.mains_v)
-        self.mains.show_stops()
-        self.switch.set_chosen(_COLD if condition.cold else _HOT)
+        mains, volts = self._document.sheet.mains, self._viewpoint.mains_v
+        slider = self.mains.slider
+        if (slider.mains, slider.volts) != (mains, volts):
+            slider.set_mains(mains, volts)
+            self.mains.show_stops()
+        instant = self._viewpoint.instant
+        if instant is not None:
+            self.note.show_instant(instant.t_s)
+            self.switch.set_chosen(None)
+            return
+        if self._note is not None:
+            self._note.hide()
+        self.switch.set_chosen(_COLD if self._viewpoint.condition.cold else _HOT)
 
     def show_proposal(self, proposed: Proposed | None) -> None:
         """Count the findings that there would be, or those there are again."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QWheelEvent
+from PySide6.QtGui import QFocusEvent, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPolygonF, QWheelEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
     QButtonGroup,
@@ -22,6 +22,14 @@ _KEYBOARD = (
     Qt.FocusReason.BacktabFocusReason,
     Qt.FocusReason.ShortcutFocusReason,
 )
+
+# the usual signs for playing, as polygons around the middle
+TRANSPORT: dict[str, tuple[tuple[tuple[float, float], ...], ...]] = {
+    "play": (((-3.5, -5.5), (5.5, 0), (-3.5, 5.5)),),
+    "pause": (((-4.5, -5), (-2.5, -5), (-2.5, 5), (-4.5, 5)), ((2.5, -5), (4.5, -5), (4.5, 5), (2.5, 5))),
+    "previous": (((4.5, -4.5), (-2.5, 0), (4.5, 4.5)), ((-5, -4.5), (-4, -4.5), (-4, 4.5), (-5, 4.5))),
+    "next": (((-4.5, -4.5), (2.5, 0), (-4.5, 4.5)), ((4, -4.5), (5, -4.5), (5, 4.5), (4, 4.5))),
+}
 
 
 def paint_focus_ring(painter: QPainter, rect: QRectF, theme: Theme, radius: float = 4) -> None:
@@ -116,7 +124,8 @@ class TextButton(_Themed):
         font = self.theme.font(self.px, bold=self.isChecked())
         font.setUnderline(self.underMouse() and not self.isChecked())
         painter.setFont(font)
-        painter.setPen(self.theme.colour("ink" if self.isChecked() or self.underMouse() else "soft"))
+        role = "ink" if self.isChecked() or self.underMouse() else "soft"
+        painter.setPen(self.theme.colour(role if self.isEnabled() else "edge"))
         painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self.text())
         if self.shows_ring:
             paint_focus_ring(painter, QRectF(self.rect()), self.theme)
@@ -125,11 +134,21 @@ class TextButton(_Themed):
 
 @guarded
 class SignButton(_Themed):
-    """A small button that is only a sign: ``dots`` for a menu, ``cross`` to close."""
+    """A small button that is only a sign: ``dots`` for a menu, ``cross`` to close, or one of ``TRANSPORT``."""
 
     def __init__(self, sign: str, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__("", theme, 12, parent)
         self._sign = sign
+
+    @property
+    def sign(self) -> str:
+        """What the button shows."""
+        return self._sign
+
+    def set_sign(self, sign: str) -> None:
+        """Show another sign."""
+        self._sign = sign
+        self.update()
 
     def sizeHint(self) -> QSize:
         """A square to hit."""
@@ -140,10 +159,15 @@ class SignButton(_Themed):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         role, middle = "ink" if self.underMouse() else "soft", QRectF(self.rect()).center()
+        role = role if self.isEnabled() else "faint"
         painter.setPen(self.theme.pen(role, 1.5))
         if self._sign == "cross":
             for x, y in ((4, 4), (4, -4)):
                 painter.drawLine(middle - QPointF(x, y), middle + QPointF(x, y))
+        elif self._sign in TRANSPORT:
+            painter.setBrush(self.theme.brush(role))
+            for shape in TRANSPORT[self._sign]:
+                painter.drawPolygon(QPolygonF([middle + QPointF(x, y) for x, y in shape]))
         else:
             painter.setBrush(self.theme.brush(role))
             for x in (-5, 0, 5):
@@ -206,9 +230,15 @@ class Switch(QWidget):
         self._group.idClicked.connect(self.chosen)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
-    def set_chosen(self, number: int) -> None:
-        """Show another choice without announcing it."""
-        self.buttons[number].setChecked(True)
+    def set_chosen(self, number: int | None) -> None:
+        """Show another choice, or that none holds, without announcing it."""
+        if number is not None:
+            self.buttons[number].setChecked(True)
+            return
+        self._group.setExclusive(False)  # an exclusive group would keep one checked
+        for button in self.buttons:
+            button.setChecked(False)
+        self._group.setExclusive(True)
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""

@@ -54,6 +54,11 @@ class MainsSlider(QSlider):
         return self._volts
 
     @property
+    def mains(self) -> Mains:
+        """The mains whose band is shown."""
+        return self._mains
+
+    @property
     def stops(self) -> tuple[float, float, float]:
         """Low, nominal and high mains volts."""
         return self._mains.low_v, self._mains.nominal_v, self._mains.high_v

@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterable
 
 from app.canvas.look import State
+from app.canvas.looks import heater_state
 from app.kinds import kind_word
 from app.panes.figures import (
     NOTHING,
@@ -74,7 +75,7 @@ def heater_rows(
                 heater = solved.get(pins)
                 state: State = "stale" if point is None else "none"
                 if point is not None and assessment is not None and heater is not None:
-                    state = "cold" if point.condition.cold else assessment.state_of(heater)
+                    state = heater_state(heater, assessment, point, sheet.ambient_c)
                 rows.append(_heater_row(part, pins, heater, state))
     return tuple(rows)
 

@@ -15,8 +15,8 @@ from core.results import Condition, Unsolved, sentence
 from core.rules.words import listed, percent
 from core.sheet import Sheet
 from core.solution import Answer, IslandPoint, solve_island
+from core.units import CELSIUS_TO_K
 
-_CELSIUS_TO_K = 273.15
 _LOST = ("not-heated", "half-heated", "wrong-strap", "heater-voltage", "heater-current", "string-balance")
 _LOST_SHARE = 0.5
 NOTICED = 0.01
@@ -86,7 +86,7 @@ def _island_of(circuit: Circuit, feed: Feed) -> Island | None:
 
 def _solved(island: Island, sheet: Sheet) -> Answer:
     condition = Condition("nominal", sheet.mains.nominal_v)
-    return solve_island(island, (condition,), sheet.ambient_c + _CELSIUS_TO_K)[0]
+    return solve_island(island, (condition,), sheet.ambient_c + CELSIUS_TO_K)[0]
 
 
 def _given(answer: IslandPoint, feed: Feed) -> tuple[float, float]:

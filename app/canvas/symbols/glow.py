@@ -14,9 +14,9 @@ from functools import lru_cache
 from PySide6.QtGui import QColor
 
 from app.theme import Theme
+from core.results import GLOWS_FROM_K
 
 SECOND_RADIATION = 1.438776877e-2  # m·K, CODATA 2018
-COLD_K = 800.0  # below it a heater shows no glow by room light: ink
 BRIGHT_K = 1000.0  # from it on the colour is shown in full
 
 _STEP_NM = 5
@@ -87,9 +87,9 @@ def glow(kelvin: float, theme: Theme) -> QColor:
 @lru_cache(maxsize=1024)
 def _glow(kelvin: int, theme: Theme) -> QColor:
     ink = theme.colour("ink")
-    if kelvin <= COLD_K:
+    if kelvin <= GLOWS_FROM_K:
         return ink
-    share = min(1.0, (kelvin - COLD_K) / (BRIGHT_K - COLD_K))
+    share = min(1.0, (kelvin - GLOWS_FROM_K) / (BRIGHT_K - GLOWS_FROM_K))
     hot = [_encode(channel) for channel in full_glow(kelvin)]
     cold = (ink.redF(), ink.greenF(), ink.blueF())
     mixed = [a * (1 - share) + b * share for a, b in zip(cold, hot, strict=True)]
