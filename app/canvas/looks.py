@@ -157,9 +157,8 @@ class _Looker:
         return PartLook(state, _GAP.join(filter(None, values)), remark=said)
 
     def _branch(self, part: AnyPart, branch: BranchPoint) -> PartLook:
-        over = self._is_judged and (
-            (isinstance(part, Resistor) and is_too_hot(part, branch))
-            or (isinstance(part, Fuse) and is_blown(part, branch))
+        is_above = (isinstance(part, Resistor) and is_too_hot(part, branch)) or (
+            isinstance(part, Fuse) and is_blown(part, branch)
         )
         in_amps = part.kind in ("fuse", "switch", "diode", "capacitor")
         second = amps_text(branch.a) if in_amps else watts_text(branch.w)
@@ -168,8 +167,13 @@ class _Looker:
             remark = celsius_text(branch.kelvin)
             if self._is_instant:  # how warm a thermistor is says more of its way than its watts
                 second, remark = remark, second
+        if is_above and self._is_instant:
+            from app.canvas import on_the_way  # noqa: PLC0415 - loaded with the first instant
+
+            remark = on_the_way.not_judged()
+        state: State = "over" if is_above and self._is_judged else "none"
         values = _GAP.join((volts_text(branch.v), second))
-        return PartLook("over" if over else "none", values, pulled_in=bool(branch.pulled_in), remark=remark)
+        return PartLook(state, values, pulled_in=bool(branch.pulled_in), remark=remark)
 
 
 def celsius_text(kelvin: float) -> str:

@@ -1,7 +1,8 @@
 """What is said of heaters and supplies at an instant of the warm-up. Loaded with the first one that is looked at.
 
 A heater that is still cold is no fault: it has a mark only where it gets far more than its volts, where it does not
-glow, and once it is ready. A supply without a limit is not blamed for the rush into cold heaters.
+glow, and once it has settled. A supply without a limit, a resistor and a fuse are not blamed for the rush into cold
+heaters.
 """
 
 from __future__ import annotations
@@ -62,8 +63,8 @@ def _words(one: Standing) -> str:
         "cold": _tr("still cold, no glow yet"),
         "warming": _tr("warming up, not judged yet"),
         "ok": _tr("ready, within tolerance"),
-        "over": _tr("ready, over"),
-        "under": _tr("ready, under"),
+        "over": _tr("over"),
+        "under": _tr("under"),
     }[one]
 
 
@@ -78,6 +79,11 @@ def _kelvin(kelvin: float) -> str:
     return f"{format_number(kelvin, 0)}{THIN_SPACE}K"
 
 
+def not_judged() -> str:
+    """What is said of a part that carries more than it is rated for at an instant."""
+    return _tr("above its rating, which is judged once the heaters are hot")
+
+
 def supply_said(part_id: str, supply: SupplyPoint, doing: Mapping[str, What]) -> tuple[State, str, str]:
     """The mark of a supply, a word that says more than its load in per cent, and how it stands in more words."""
     if doing.get("") == "mains off":
@@ -90,5 +96,5 @@ def supply_said(part_id: str, supply: SupplyPoint, doing: Mapping[str, What]) ->
     if supply.limiting:
         return "over", _tr("at limit"), _tr("gives no more than its limit")
     if is_overloaded(supply):
-        return "none", "", _tr("above its rating, which is judged once the heaters are hot")
+        return "none", "", not_judged()
     return "ok", "", ""

@@ -27,6 +27,7 @@ SORT_ROLE = Qt.ItemDataRole.UserRole + 2
 STATE_ROLE = Qt.ItemDataRole.UserRole + 3
 SAMPLE_ROLE = Qt.ItemDataRole.UserRole + 4
 OFFERING_ROLE = Qt.ItemDataRole.UserRole + 5
+CELL_ROLE = Qt.ItemDataRole.UserRole + 6  # the cell itself, for who paints it
 AnyIndex = QModelIndex | QPersistentModelIndex
 SortKey = tuple[int, float, str]
 
@@ -70,6 +71,15 @@ class Column:
         return self.long_name or self.title
 
 
+def _differs(before: tuple[Row, ...], after: tuple[Row, ...], column: int) -> bool:
+    """Whether any cell of a column is another one; the rows are the same ones."""
+    for old, new in zip(before, after, strict=True):
+        one, other = old.cells[column], new.cells[column]
+        if one is not other and one != other:
+            return True
+    return False
+
+
 @guarded
 class RowsModel(QAbstractTableModel):
     """Shows rows. Edits go to the column's ``edit(owner, text)``; one that raises leaves all as it was.
@@ -86,6 +96,11 @@ class RowsModel(QAbstractTableModel):
         self._rows: tuple[Row, ...] = ()
 
     @property
+    def columns(self) -> tuple[Column, ...]:
+        """The columns, in order."""
+        return self._columns
+
+    @property
     def rows(self) -> tuple[Row, ...]:
         """The rows on show."""
         return self._rows
@@ -95,8 +110,10 @@ class RowsModel(QAbstractTableModel):
         if rows == self._rows:
             return
         if [row.key for row in rows] == [row.key for row in self._rows]:
-            self._rows = rows
-            self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, len(self._columns) - 1))
+            before, self._rows = self._rows, rows
+            changed = [number for number in range(len(self._columns)) if _differs(before, rows, number)]
+            last = self.index(len(rows) - 1, changed[-1])
+            self.dataChanged.emit(self.index(0, changed[0]), last)
             return
         self.beginResetModel()
         self._rows = rows
@@ -125,7 +142,9 @@ class RowsModel(QAbstractTableModel):
             return f"{row.owner} {column.name}: {cell.text}"
         if role == OFFERING_ROLE:
             return None if column.offers is None else partial(column.offers, row.owner)
-        return {OWNER_ROLE: row.owner, SORT_ROLE: cell.sort, STATE_ROLE: cell.state}.get(role)
+        return {CELL_ROLE: cell, OWNER_ROLE: row.owner, SORT_ROLE: cell.sort, STATE_ROLE: cell.state}.get(
+            role
+        )
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole

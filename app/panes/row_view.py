@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from PySide6.QtCore import (
     QItemSelection,
     QItemSelectionModel,
@@ -32,29 +34,50 @@ from app.guard import guarded
 from app.panes.completing import Completer
 from app.panes.controls import ground_style, scroll_bar_style
 from app.panes.marks import paint_state
-from app.panes.models import OFFERING_ROLE, OWNER_ROLE, SAMPLE_ROLE, STATE_ROLE, Row, RowsModel, RowsProxy
+from app.panes.models import (
+    CELL_ROLE,
+    OFFERING_ROLE,
+    OWNER_ROLE,
+    SAMPLE_ROLE,
+    Cell,
+    Row,
+    RowsModel,
+    RowsProxy,
+)
 from app.theme import Theme, palette
 
 _ROW_HEIGHT = 24
 _PAD = 3
 _NARROWEST = 18
+_MARK_WIDTH = 20
+_TO_THE_LEFT = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+_TO_THE_RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 AnyIndex = QModelIndex | QPersistentModelIndex
+
+
+@lru_cache(maxsize=8192)
+def _text_width(text: str, theme: Theme) -> int:
+    """Pixels of a text in a cell; kept, as the same figures come again and again."""
+    return QFontMetrics(theme.font(12)).horizontalAdvance(text)
+
+
+def _cell_width(cell: Cell, theme: Theme) -> int:
+    """Room for a mark, or for the text with a little air at both sides."""
+    return _MARK_WIDTH if cell.state is not None else _text_width(cell.text, theme) + 2 * _PAD
 
 
 @guarded
 class RowDelegate(QStyledItemDelegate):
-    """Paints one cell; where a cell has a state it is a shape."""
+    """Paints one cell; where a cell has a state it is a shape. Columns that are ``numeric`` stand to the right."""
 
-    def __init__(self, theme: Theme, parent: QObject | None = None) -> None:
+    def __init__(self, theme: Theme, numeric: frozenset[int], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.theme = theme
+        self.numeric = numeric
 
     def sizeHint(self, _option: QStyleOptionViewItem, index: AnyIndex) -> QSize:
-        """Room for the text with a little air at both sides."""
-        if index.data(STATE_ROLE) is not None:
-            return QSize(20, _ROW_HEIGHT)
-        text = str(index.data(Qt.ItemDataRole.DisplayRole))
-        return QSize(QFontMetrics(self.theme.font(12)).horizontalAdvance(text) + 2 * _PAD, _ROW_HEIGHT)
+        """Room for what a cell shows."""
+        return QSize(_cell_width(index.data(CELL_ROLE), self.theme), _ROW_HEIGHT)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: AnyIndex) -> None:
         """Paint the ground of a selected row, then the mark or the text."""
@@ -62,26 +85,25 @@ class RowDelegate(QStyledItemDelegate):
         painter.save()
         if option.state & QStyle.StateFlag.State_Selected:
             painter.fillRect(rect, theme.brush("selection"))
-        state = index.data(STATE_ROLE)
-        if state is not None:
-            paint_state(painter, rect.center(), 11, state, theme)
+        cell: Cell = index.data(CELL_ROLE)
+        if cell.state is not None:
+            paint_state(painter, rect.center(), 11, cell.state, theme)
         else:
-            self._paint_text(painter, rect, index)
+            self._paint_text(painter, rect, cell.text, index.column() in self.numeric)
         focused = QStyle.StateFlag.State_HasFocus | QStyle.StateFlag.State_KeyboardFocusChange
         if option.state & focused == focused:
             painter.setPen(theme.pen("accent", 1))
             painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
         painter.restore()
 
-    def _paint_text(self, painter: QPainter, rect: QRectF, index: AnyIndex) -> None:
+    def _paint_text(self, painter: QPainter, rect: QRectF, text: str, is_numeric: bool) -> None:
         font = self.theme.font(12)
-        text = str(index.data(Qt.ItemDataRole.DisplayRole))
         painter.setFont(font)
         painter.setPen(self.theme.colour("ink"))
-        metrics = QFontMetrics(font)
         rect = rect.adjusted(_PAD, 0, -_PAD, 0)
-        shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, int(rect.width()) + 1)
-        painter.drawText(rect, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
+        if _text_width(text, self.theme) > int(rect.width()) + 1:
+            text = QFontMetrics(font).elidedText(text, Qt.TextElideMode.ElideRight, int(rect.width()) + 1)
+        painter.drawText(rect, _TO_THE_RIGHT if is_numeric else _TO_THE_LEFT, text)
 
     def createEditor(self, parent: QWidget, _option: QStyleOptionViewItem, index: AnyIndex) -> QWidget:
         """A line to type in, with offers below it where the column has any."""
@@ -125,7 +147,8 @@ class RowView(QTableView):
         self._is_fitting = False
         self._following = False
         self._refusal = ""
-        self.delegate = RowDelegate(theme, self)
+        numeric = frozenset(number for number, column in enumerate(model.columns) if column.numeric)
+        self.delegate = RowDelegate(theme, numeric, self)
         self.proxy = RowsProxy(self)
         self.proxy.setSourceModel(model)
         self.setModel(self.proxy)
@@ -195,7 +218,7 @@ class RowView(QTableView):
         for column in range(count):
             heading = metrics.horizontalAdvance(self._heading(column, Qt.ItemDataRole.DisplayRole))
             sample = cells.horizontalAdvance(self._heading(column, SAMPLE_ROLE))
-            content = max(self.sizeHintForColumn(column), sample + 2 * _PAD) if self._has_rows else 0
+            content = max(self._content_width(column), sample + 2 * _PAD) if self._has_rows else 0
             widths.append(max(content, heading + 2 * _PAD, _NARROWEST))
         if not self._has_rows:
             widths = _squeezed(widths, self.viewport().width())
@@ -232,20 +255,36 @@ class RowView(QTableView):
         super().resizeEvent(event)
         self.fit_columns()
 
-    def show_rows(self, rows: tuple[Row, ...]) -> None:
-        """Show other rows; columns are fitted anew where one is too narrow for them."""
-        had_rows = self._has_rows
+    def show_rows(self, rows: tuple[Row, ...]) -> bool:
+        """Show other rows; columns are fitted anew where one is too narrow for them.
+
+        Answers whether they are other ones, and not only the same with other cells: then none is selected any more.
+        """
+        before, had_rows = self.rows.rows, self._has_rows
         self._following = True
         try:
             self.rows.set_rows(rows)
         finally:
             self._following = False
-        head = self.horizontalHeader()
-        if self._has_rows != had_rows or any(
-            c not in self.own_widths and self.sizeHintForColumn(c) > head.sectionSize(c)
-            for c in range(head.count())
-        ):
+        if self._has_rows != had_rows or self._is_too_narrow(before, rows):
             self.fit_columns()
+        return [row.key for row in rows] != [row.key for row in before]
+
+    def _content_width(self, column: int) -> int:
+        """Pixels of the widest cell of a column."""
+        theme = self.delegate.theme
+        return max((_cell_width(row.cells[column], theme) for row in self.rows.rows), default=0)
+
+    def _is_too_narrow(self, before: tuple[Row, ...], rows: tuple[Row, ...]) -> bool:
+        """Whether a text that was not there before has no room in its column."""
+        head, theme = self.horizontalHeader(), self.delegate.theme
+        for column in range(head.count()):
+            if column in self.own_widths:
+                continue
+            new = {row.cells[column].text for row in rows} - {row.cells[column].text for row in before}
+            if any(_text_width(text, theme) + 2 * _PAD > head.sectionSize(column) for text in new):
+                return True
+        return False
 
     def follow(self, ids: frozenset[str]) -> None:
         """Select the rows of these parts and wires, without announcing it."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Iterable
+from functools import lru_cache
 
 from app.canvas.look import State
 from app.canvas.looks import heater_state
@@ -34,6 +35,7 @@ _PLACES = ("chassis", "joint")  # parts that are no more than one place in the c
 STATE_ORDER: tuple[State, ...] = ("over", "under", "cold", "ok", "none", "stale")
 
 
+@lru_cache(maxsize=4096)
 def text_cell(text: str) -> Cell:
     """A cell of words, sorted so that V2 comes before V10."""
     return Cell(text, natural(text))

@@ -173,8 +173,8 @@ class TablesPane(QWidget):
         self._makers = makers
 
     def _fill(self, view: RowView, rows: tuple[Row, ...]) -> None:
-        view.show_rows(rows)
-        view.follow(self._selection.ids)
+        if view.show_rows(rows):
+            view.follow(self._selection.ids)
 
     def _on_tab(self, number: int) -> None:
         view = self.views[number]

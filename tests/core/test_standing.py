@@ -3,9 +3,14 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from core.results import HeaterPoint, Limits
-from core.warmup.standing import FAR_OVER, is_ready, standing
+from core.assess import assess
+from core.catalogue import load_builtin
+from core.results import COLD, NOMINAL, HeaterPoint, Limits
+from core.sheet import Battery, Lamp, Sheet, Tube, Wire
+from core.warmup.standing import FAR_OVER, is_settled, standing
 
 ROOM_K = 293.15
 READY_K = ROOM_K + 0.9 * (1050.0 - ROOM_K)
@@ -33,7 +38,9 @@ def lamp(v: float, a: float, kelvin: float) -> HeaterPoint:
         (tube(6.3, 1400.0, READY_K - 0.1), "warming"),
         (tube(6.3, 1400.0, READY_K + 0.1), "ok"),
         (tube(7.2, 1450.0, 1060.0), "over"),
+        (tube(6.3 * FAR_OVER + 0.01, 1700.0, 1200.0, 0.38), "over"),
         (tube(5.4, 1300.0, 1000.0), "under"),
+        (tube(2.0, 1000.0, 760.0, 0.16), "under"),
         (tube(0.1, 1200.0, 1000.0), "no volts"),
     ],
 )
@@ -47,12 +54,37 @@ def test_the_window_of_a_ready_heater_is_its_own() -> None:
     assert standing(heater, Limits(low_pct=-5, high_pct=5), ROOM_K) == "over"
 
 
-def test_a_lamp_is_ready_by_its_resistance() -> None:
-    assert not is_ready(lamp(3.0, 0.6, 700.0), ROOM_K)
-    assert is_ready(lamp(6.2, 0.149, 2400.0), ROOM_K)
-    assert not is_ready(lamp(0.0, 0.0, 2400.0), ROOM_K)
+def test_a_lamp_settles_by_its_resistance() -> None:
+    assert not is_settled(lamp(3.0, 0.6, 700.0), ROOM_K)
+    assert is_settled(lamp(6.2, 0.149, 2400.0), ROOM_K)
+    assert not is_settled(lamp(0.0, 0.0, 2400.0), ROOM_K)
 
 
 def test_a_hot_room_makes_no_cold_tube_ready() -> None:
-    assert not is_ready(tube(6.3, 400.0, 380.0), 373.0)
-    assert is_ready(tube(6.3, 1400.0, 990.0), 373.0)
+    assert not is_settled(tube(6.3, 400.0, 380.0), 373.0)
+    assert is_settled(tube(6.3, 1400.0, 990.0), 373.0)
+
+
+@given(st.floats(0.3, 1.3))
+def test_every_steady_heater_has_settled(share: float) -> None:
+    """Of a tube and of a lamp, at any volts that heat them."""
+    sheet = Sheet(
+        parts=(
+            Battery(id="B1", emf_v=6.3 * share, internal_ohm=1e-6),
+            Tube(id="V1", type="EL84"),
+            Lamp(id="L1", rated_v=6.3, rated_a=0.15),
+        ),
+        wires=(
+            Wire(id="w1", start="B1.+", end="V1.4"),
+            Wire(id="w2", start="B1.-", end="V1.5"),
+            Wire(id="w3", start="B1.+", end="L1.1"),
+            Wire(id="w4", start="B1.-", end="L1.2"),
+        ),
+    )
+    answers = assess(sheet, load_builtin())
+    for owner in ("V1", "L1"):
+        for heater in answers.points[NOMINAL].heaters[owner]:
+            assert is_settled(heater, ROOM_K + 5.0)
+            assert standing(heater, Limits(), ROOM_K + 5.0) == answers.state_of(heater)
+        for heater in answers.points[COLD].heaters[owner]:
+            assert not is_settled(heater, ROOM_K + 5.0)
