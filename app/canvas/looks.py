@@ -162,7 +162,7 @@ class _Looker:
         )
         in_amps = part.kind in ("fuse", "switch", "diode", "capacitor")
         second = amps_text(branch.a) if in_amps else watts_text(branch.w)
-        remark = _relay_word(branch.pulled_in)
+        remark = "" if branch.pulled_in is None else relay_word(branch.pulled_in)
         if branch.kelvin is not None:
             remark = celsius_text(branch.kelvin)
             if self._is_instant:  # how warm a thermistor is says more of its way than its watts
@@ -181,9 +181,8 @@ def celsius_text(kelvin: float) -> str:
     return f"{format_number(kelvin - CELSIUS_TO_K, 0)}{THIN_SPACE}°C"
 
 
-def _relay_word(pulled_in: bool | None) -> str:
-    if pulled_in is None:
-        return ""
+def relay_word(pulled_in: bool) -> str:
+    """How a relay stands."""
     translate = QCoreApplication.translate
     return translate("canvas", "pulled in") if pulled_in else translate("canvas", "released")
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
@@ -23,10 +24,14 @@ from app.proposal import Proposal
 from app.selection import Selection
 from app.speech import told
 from app.theme import Theme
+from app.viewpoint import Viewpoint
 from core import edits
 from core.edits import Edit
 from core.edits.pairs import pair_in
 from core.errors import HeaterloomError
+
+if TYPE_CHECKING:
+    from app.panes.instant_figures import InstantFigures
 
 _COMPLETED = ("tube", "lamp", "thermistor")
 
@@ -51,6 +56,8 @@ class PropertiesPane(QWidget):
         self.rows: dict[str, FieldRow] = {}
         self.about: AboutPart | None = None
         self.proposal: Proposal | None = None  # where a value goes that is only tried
+        self._viewpoint: Viewpoint | None = None
+        self.figures: InstantFigures | None = None
         self._arrange()
         document.changed.connect(self.refresh)
         document.replaced.connect(self.refresh)
@@ -72,10 +79,19 @@ class PropertiesPane(QWidget):
         layout.setSpacing(6)
         layout.addWidget(self.heading)
         layout.addWidget(self.area, 1)
+        self._column = layout
+
+    def follow(self, viewpoint: Viewpoint) -> None:
+        """Show the figures of the instant on show, if there is one."""
+        self._viewpoint = viewpoint
+        viewpoint.changed.connect(self._show_instant)
+        self._show_instant()
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look."""
         self._theme = theme
+        if self.figures is not None:
+            self.figures.set_theme(theme)
         self.heading.setFont(theme.font(13, bold=True))
         self.area.verticalScrollBar().setStyleSheet(scroll_bar_style(theme))
         self._shape = ()
@@ -226,6 +242,21 @@ class PropertiesPane(QWidget):
     def _on_assessed(self) -> None:
         if self.about is not None:
             self.about.refresh()
+        self._show_instant()
+
+    def _show_instant(self) -> None:
+        """The figures of an instant stand above the fields; they are made for the first one."""
+        instant = None if self._viewpoint is None else self._viewpoint.instant
+        if instant is None or self._form is None:
+            if self.figures is not None:
+                self.figures.hide()
+            return
+        if self.figures is None:
+            from app.panes.instant_figures import InstantFigures  # noqa: PLC0415 - most sessions need none
+
+            self.figures = InstantFigures(self._theme, self)
+            self._column.insertWidget(1, self.figures)
+        self.figures.show_figures(self._document, instant, self._form.subject)
 
     def _on_considered(self, name: str, given: str | None) -> None:
         """Have the sheet solved as if a value were set."""

@@ -51,6 +51,7 @@ class SidePanes(QObject):
         self._builder: ChainBuilder | None = None
         self.findings = FindingsPane(document, selection, theme, ground)
         self.properties = PropertiesPane(document, selection, theme, ground)
+        self.properties.follow(viewpoint)
         self.parts_list = PartsList(document.catalogue, theme, ground)
         self.tables = TablesPane(document, selection, viewpoint, theme, ground)
         self.panes = {

@@ -42,6 +42,7 @@ from app.pictures.picture import Picture
 from app.pictures.preview import PagesPreview
 from app.session import SUFFIX
 from app.speech import told
+from app.warmup.moments import after_switching_on
 from core.errors import HeaterloomError
 from core.results import Condition
 
@@ -59,6 +60,7 @@ class PictureDialog(QDialog):
     def __init__(self, window: MainWindow, printing: bool) -> None:
         super().__init__(window)
         self._window = window
+        self._instant = window.viewpoint.instant  # the one on show now, though the time may go on meanwhile
         self.printing = printing
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Print the sheet") if printing else self.tr("Save a picture"))
@@ -121,8 +123,10 @@ class PictureDialog(QDialog):
         )
 
     def _conditions(self) -> dict[str, str]:
-        shown = self._window.viewpoint.condition
+        shown, instant = self._window.viewpoint.condition, self._instant
         state = self.tr("cold") if shown.cold else self.tr("hot")
+        if instant is not None:
+            state = after_switching_on(instant.t_s)
         words = {
             "nominal": self.tr("nominal mains"),
             "low": self.tr("low mains"),
@@ -130,7 +134,7 @@ class PictureDialog(QDialog):
             "cold": self.tr("at switch-on"),
         }
         as_shown = self.tr("as in the window: {volts}, {state}").format(
-            volts=volts_text(shown.mains_v), state=state
+            volts=volts_text(shown.mains_v if instant is None else instant.mains_v), state=state
         )
         return {AS_SHOWN: as_shown, **{key: words[key] for key in CONDITIONS}}
 
@@ -232,6 +236,7 @@ class PictureDialog(QDialog):
             shown,
             self._condition(),
             answers=document.assessment,
+            instant=self._instant if self.condition.currentData() == AS_SHOWN else None,
             area=self._area(options),
             only=window.selection.ids if options.part == SELECTED else (),
         )

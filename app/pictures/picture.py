@@ -15,7 +15,7 @@ from app.pictures.options import PictureOptions
 from app.pictures.title_block import HEIGHT, WIDTH, paint_title_block, title_block
 from app.selection import Selection
 from app.theme import DARK, LIGHT, PRINT, load_fonts
-from app.viewpoint import Viewpoint
+from app.viewpoint import Instant, Viewpoint
 from core.assess import assess
 from core.catalogue import Catalogue
 from core.results import Assessment, Condition
@@ -29,8 +29,9 @@ _EMPTY = (0.0, 0.0, 100.0, 100.0)
 class Picture:
     """The drawing of a sheet at one condition, in its own units: one is a pixel of the screen at actual size.
 
-    ``area`` limits it to a rectangle of the sheet, ``only`` to the surroundings of some parts and wires.
-    ``answers`` save the solving where they are for this very sheet and condition.
+    An ``instant`` of a warm-up of this very sheet is shown instead. ``area`` limits it to a rectangle of the sheet,
+    ``only`` to the surroundings of some parts and wires. ``answers`` save the solving where they are for this very
+    sheet and condition.
     """
 
     def __init__(
@@ -41,6 +42,7 @@ class Picture:
         condition: Condition | None = None,
         *,
         answers: Assessment | None = None,
+        instant: Instant | None = None,
         area: QRectF | None = None,
         only: Iterable[str] = (),
     ) -> None:
@@ -54,6 +56,8 @@ class Picture:
         if condition is not None:
             viewpoint.set_mains(condition.mains_v)
             viewpoint.set_cold(condition.cold)
+        if instant is not None:
+            viewpoint.show_instant(instant)
         self.scene = SheetScene(document, Selection(), viewpoint, self.theme)
         if options.values:
             if answers is None or answers.sheet is not sheet or viewpoint.point(answers) is None:
@@ -61,7 +65,7 @@ class Picture:
             document.take_assessment(answers)
         self._leave_out()
         self.area = self._around(only) or area or self._whole()
-        self._block = title_block(sheet, viewpoint.condition if options.values else None)
+        self._block = title_block(sheet, viewpoint.condition if options.values else None, viewpoint.instant)
 
     def _leave_out(self) -> None:
         for part in self.scene.part_items.values():

@@ -10,6 +10,8 @@ from PySide6.QtGui import QFontMetricsF, QPainter
 from app.canvas.symbols.drawing import draw_text
 from app.panes.mains_slider import volts_text
 from app.theme import Theme
+from app.viewpoint import Instant
+from app.warmup.moments import after_switching_on
 from core.results import Condition
 from core.sheet import Sheet
 from core.units import THIN_SPACE, format_number, format_percent
@@ -35,8 +37,11 @@ class TitleBlock:
     program: str
 
 
-def title_block(sheet: Sheet, condition: Condition | None) -> TitleBlock:
-    """The words for a sheet; without a condition no figures are shown. The date is left to the user's pen."""
+def title_block(sheet: Sheet, condition: Condition | None, instant: Instant | None = None) -> TitleBlock:
+    """The words for a sheet at a condition, or at an instant of a warm-up; without a condition no figures are shown.
+
+    The date is left to the user's pen.
+    """
     mains = sheet.mains
     band = _tr("Mains {volts}, {hertz}, {low} to {high}").format(
         volts=volts_text(mains.nominal_v),
@@ -46,6 +51,8 @@ def title_block(sheet: Sheet, condition: Condition | None) -> TitleBlock:
     )
     if condition is None:
         shown = _tr("Wiring only")
+    elif instant is not None:
+        shown = f"{after_switching_on(instant.t_s)}, {volts_text(instant.mains_v)}"
     elif condition.cold:
         shown = _tr("At switch-on, {volts}").format(volts=volts_text(condition.mains_v))
     else:

@@ -5,8 +5,17 @@ from __future__ import annotations
 import pytest
 
 from app.canvas.looks import part_looks, wire_text
-from core.results import Assessment, BranchPoint, Condition, HeaterPoint, Limits, OperatingPoint, SupplyPoint
-from core.sheet import Chassis, Fuse, Lamp, Relay, Resistor, Sheet, Tube, Winding, Wire
+from core.results import (
+    INSTANT,
+    Assessment,
+    BranchPoint,
+    Condition,
+    HeaterPoint,
+    Limits,
+    OperatingPoint,
+    SupplyPoint,
+)
+from core.sheet import Chassis, Fuse, Lamp, Relay, Resistor, Sheet, Thermistor, Tube, Winding, Wire
 from tests.app.canvas_rig import CATALOGUE
 
 HOT = Condition("nominal", 230.0)
@@ -178,3 +187,86 @@ def test_without_answers_no_part_shows_a_number():
 )
 def test_wire_text(fields, text):
     assert figures(wire_text(Wire(id="w1", start="V1.4", end="V2.4", **fields))) == text
+
+
+NOW = Condition(INSTANT, 230.0)
+ROOM_K = 298.15
+
+
+def warming(v: float, heater_k: float, cathode_k: float, a: float = 0.3) -> HeaterPoint:
+    return HeaterPoint("V1", "4-5", v, a, v * a, 6.3, 0.3, heater_k, cathode_k)
+
+
+@pytest.mark.parametrize(
+    ("heater", "state", "words"),
+    [
+        (warming(2.0, ROOM_K, ROOM_K, 1.0), "cold", "no glow yet"),
+        (warming(4.0, 900.0, 500.0), "none", "warming up"),
+        (warming(9.6, 1500.0, 700.0), "over", "more than 1.5 times"),
+        (warming(6.3, 1439.0, 1049.0), "ok", "ready, within tolerance"),
+        (warming(7.2, 1500.0, 1090.0), "over", "over"),
+        (warming(0.0, 1100.0, 990.0, 0.0), "cold", "no volts"),
+    ],
+)
+def test_a_heater_at_an_instant(heater: HeaterPoint, state: str, words: str) -> None:
+    look = tube_look(heater, kind="EL84", condition=NOW)
+    assert look.state == state
+    assert words in look.remark
+    assert figures(f"heater {heater.heater_k:.0f} K") in figures(look.remark)
+    assert look.values, "figures are shown however cold it is"
+
+
+def test_a_tube_at_an_instant_has_the_mark_of_its_worst_section() -> None:
+    warm = HeaterPoint("V1", "4-9", 4.0, 0.12, 0.48, 6.3, 0.15, 1000.0, 600.0)
+    cold = HeaterPoint("V1", "9-5", 4.0, 0.3, 1.2, 6.3, 0.15, 500.0, 310.0)
+    look = tube_look(warm, cold, condition=NOW)
+    assert look.state == "cold"
+    assert look.kelvin == {"4-9": 1000.0, "9-5": 500.0}
+
+
+@pytest.mark.parametrize(
+    ("did", "supply", "state", "word"),
+    [
+        (None, SupplyPoint(6.3, 3.0, 18.9, 5.0), "ok", "60 %"),
+        (None, SupplyPoint(6.3, 9.0, 56.7, 5.0), "none", "180 %"),
+        ("at its limit", SupplyPoint(2.0, 5.0, 10.0, 5.0, limiting=True, demand_a=20.0), "over", "at limit"),
+        ("cuts out", SupplyPoint(0.0, 0.0, 0.0, 5.0), "over", "cut out"),
+        ("latches off", SupplyPoint(0.0, 0.0, 0.0, 5.0), "over", "latched"),
+        ("tries again", SupplyPoint(6.3, 3.0, 18.9, 5.0), "ok", "60 %"),
+    ],
+)
+def test_a_supply_at_an_instant(did, supply: SupplyPoint, state: str, word: str) -> None:
+    part = Winding(id="T1", rated_v=6.3, rated_a=5.0)
+    sheet, point = Sheet(parts=(part,)), OperatingPoint(NOW, supplies={"T1": supply})
+    answers = Assessment(sheet, {}, (), ())
+    doing = {} if did is None else {"T1": did}
+    look = part_looks(sheet, CATALOGUE, answers, point, doing)["T1"]
+    assert look.state == state
+    assert figures(look.values).endswith(word)
+    gone = part_looks(sheet, CATALOGUE, answers, point, {"": "mains off"})["T1"]
+    assert (gone.state, gone.values.rpartition("  ")[2]) == ("none", "mains off")
+
+
+def test_parts_in_the_line_at_an_instant() -> None:
+    def at_instant(part, branch: BranchPoint):
+        return look_of(part, OperatingPoint(NOW, branches={part.id: branch}))
+
+    hot = at_instant(Resistor(id="R1", ohm=10, rated_w=5), BranchPoint(10.0, 1.0, 10.0))
+    assert hot.state == "none"
+    assert "above its rating" in hot.remark
+    relay = Relay(id="K1", coil_v=12, coil_ohm=400, pull_in_v=9, drop_out_v=2)
+    assert at_instant(relay, BranchPoint(12.0, 0.03, 0.36, None, True)).remark == "pulled in"
+    released = at_instant(relay, BranchPoint(3.0, 0.01, 0.02, None, False))
+    assert (released.remark, released.pulled_in) == ("released", False)
+    warm = at_instant(Thermistor(id="N1", r25_ohm=5.0), BranchPoint(2.0, 1.0, 2.0, 373.15))
+    assert figures(warm.values).endswith("100 °C")
+    assert figures(warm.remark) == "2.00 W"
+
+
+def test_a_thermistor_and_a_relay_say_how_they_stand_in_the_steady_state_too() -> None:
+    warm = look_of(
+        Thermistor(id="N1", r25_ohm=5.0),
+        OperatingPoint(HOT, branches={"N1": BranchPoint(2.0, 1.0, 2.0, 373.15)}),
+    )
+    assert figures(warm.values) == "2.00 V  2.00 W"
+    assert figures(warm.remark) == "100 °C"

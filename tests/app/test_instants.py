@@ -9,10 +9,16 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.canvas.looks import amps_text, volts_text
+from app.canvas.telling import tooltip
 from app.crash import Watch
+from app.panes.words import unbroken
+from app.pictures.dialog import PictureDialog
+from app.pictures.title_block import title_block
 from app.settings import Settings
 from app.sources import open_sheet
 from app.start import make_window
+from app.theme import DARK
 from app.warmup.instants import Instants
 from app.warmup.moments import after_switching_on
 from app.warmup.playhead import Playhead
@@ -177,3 +183,83 @@ def test_what_is_considered_has_no_figures_at_an_instant(desk) -> None:
     assert not scene.ghosts.part_ids
     desk.instants.leave()
     assert "V2" in scene.ghosts.part_ids
+
+
+def test_the_properties_show_the_figures_of_the_instant(desk) -> None:
+    window = desk.window
+    window.selection.set(["V2"])
+    pane = window.side.properties
+    assert pane.figures is None
+    desk.playhead.set(3.0)
+    heater = desk.run.at(3.0).heaters["V2"][0]
+    assert pane.figures is not None
+    assert pane.figures.isVisible()
+    assert pane.figures.title.text() == after_switching_on(3.0)
+    said = pane.figures.body.text()
+    assert unbroken(volts_text(heater.v)) in said
+    assert unbroken(amps_text(heater.a)) in said
+    assert "warming up" in said
+    desk.playhead.set(0.0)
+    assert "still cold" in pane.figures.body.text()
+    desk.instants.leave()
+    assert not pane.figures.isVisible()
+
+
+def test_the_properties_tell_each_kind_of_part(desk) -> None:
+    window, pane = desk.window, desk.window.side.properties
+    desk.playhead.set(0.5)
+    sheet = window.document.sheet
+    expected = {"T1": "cut out", "V4": "4-9:", sheet.wires[0].id: "A"}
+    for subject, words in expected.items():
+        window.selection.set([subject])
+        assert words in pane.figures.body.text()
+        assert pane.figures.isVisible()
+    for nothing in ([], ["E1"], ["V1", "V2"]):
+        window.selection.set(nothing)
+        assert not pane.figures.isVisible()
+
+
+def test_another_look_reaches_what_tells_of_the_instant(desk) -> None:
+    window = desk.window
+    window.selection.set(["V2"])
+    desk.playhead.set(3.0)
+    window.set_theme_name("dark")
+    assert DARK.accent_text in window.side.properties.figures.title.styleSheet()
+    assert DARK.accent_text in window.strip.note.label.styleSheet()
+
+
+def test_a_tooltip_tells_the_instant(desk) -> None:
+    desk.playhead.set(3.0)
+    scene = desk.window.scene
+    said = tooltip(scene, "V2", None)
+    assert "warming" in said
+    assert "cathode" in said
+    wire = desk.window.document.sheet.wires[0]
+    branch = desk.run.at(3.0).branches[wire.id]
+    assert amps_text(branch.a) in tooltip(scene, wire.id, None)
+
+
+def test_a_picture_of_the_instant(desk) -> None:
+    desk.playhead.set(3.0)
+    dialog = PictureDialog(desk.window, printing=False)
+    assert dialog.picture is not None
+    drawn = dialog.picture.scene.part_items["V2"].look
+    assert drawn.values == desk.values("V2")
+    assert drawn.kelvin == desk.window.scene.part_items["V2"].look.kelvin
+    assert after_switching_on(3.0) in dialog.condition.currentText()
+    desk.playhead.set(9.0)
+    dialog.refresh()
+    assert dialog.picture.scene.part_items["V2"].look.values == drawn.values, "the one that was on show"
+    dialog.condition.setCurrentIndex(dialog.condition.findData("nominal"))
+    dialog.refresh()
+    desk.instants.leave()
+    assert dialog.picture.scene.part_items["V2"].look.values == desk.values("V2")
+    dialog.close()
+
+
+def test_the_title_block_names_the_instant(desk) -> None:
+    desk.playhead.set(3.0)
+    viewpoint = desk.window.viewpoint
+    shown = title_block(desk.window.document.sheet, viewpoint.condition, viewpoint.instant).shown
+    assert shown.startswith(after_switching_on(3.0))
+    assert "230" in shown
