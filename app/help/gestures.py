@@ -107,7 +107,7 @@ def _walking() -> tuple[Gesture, ...]:
         ),
         (
             translate("gestures", "Escape"),
-            translate("gestures", "gives up what is under way, then the selection"),
+            translate("gestures", "gives up what is under way, then the selection, then the instant on show"),
         ),
     )
 
@@ -192,6 +192,26 @@ def _chain() -> tuple[Gesture, ...]:
     )
 
 
+def _playing() -> tuple[Gesture, ...]:
+    return (
+        (
+            translate("gestures", "Click or drag on the time slider"),
+            translate("gestures", "shows that instant everywhere; on a tick exactly when it switched"),
+        ),
+        (
+            translate("gestures", "Left, Right"),
+            translate("gestures", "a tenth of a second back or on; from ten seconds on a whole one"),
+        ),
+        (translate("gestures", "Page Up, Page Down"), translate("gestures", "ten seconds on or back")),
+        (
+            translate("gestures", "Home, End"),
+            translate("gestures", "the instant of switching on, the last one"),
+        ),
+        (translate("gestures", "Space"), translate("gestures", "plays and pauses")),
+        (translate("gestures", "Escape"), translate("gestures", "back to the steady state")),
+    )
+
+
 def sections() -> tuple[tuple[str, tuple[Gesture, ...]], ...]:
     """Every gesture, as what is done and what comes of it, under the heading of the place where it works."""
     return (
@@ -202,4 +222,5 @@ def sections() -> tuple[tuple[str, tuple[Gesture, ...]], ...]:
         (translate("gestures", "Typing into the add field"), _typing()),
         (translate("gestures", "In the tables"), _tables()),
         (translate("gestures", "While a chain is chosen"), _chain()),
+        (translate("gestures", "On the time slider of a warm-up"), _playing()),
     )

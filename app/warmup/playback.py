@@ -12,11 +12,12 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QFontMetrics, QHideEvent, QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
+from app.canvas.telling import announce
 from app.guard import guarded
 from app.panes.controls import FlatCombo, SignButton, TextButton
 from app.theme import Theme
 from app.warmup.instants import Run
-from app.warmup.moments import event_text, seconds_text
+from app.warmup.moments import after_switching_on, event_text, seconds_text
 from app.warmup.playhead import Playhead
 from app.warmup.time_slider import TimeSlider
 from core.units import THIN_SPACE
@@ -89,9 +90,9 @@ class Playback(QWidget):
         row.addWidget(self.leave_button)
 
     def _connect(self) -> None:
-        self.previous.clicked.connect(lambda: self.step(-1))
+        self.previous.clicked.connect(self.step_back)
         self.play_button.clicked.connect(self.toggle)
-        self.next.clicked.connect(lambda: self.step(1))
+        self.next.clicked.connect(self.step_on)
         self.slider.chosen.connect(self._playhead.set)
         self.leave_button.clicked.connect(self.leave)
         self._playhead.changed.connect(self._on_playhead)
@@ -185,6 +186,16 @@ class Playback(QWidget):
             target = behind[-1] if behind else 0.0
         self.pause()
         self._playhead.set(target)
+        if self.has_instant:
+            announce(self.slider, self._told_here() or after_switching_on(target))
+
+    def step_on(self) -> None:
+        """Go to the next event."""
+        self.step(1)
+
+    def step_back(self) -> None:
+        """Go to the previous event."""
+        self.step(-1)
 
     def leave(self) -> None:
         """Show the steady state again."""
@@ -217,10 +228,14 @@ class Playback(QWidget):
         self.leave_button.setEnabled(t_s is not None)
 
     def _show_time(self) -> None:
-        run, t_s = self._run, self._playhead.t_s
+        t_s = self._playhead.t_s
         self.time_label.setText(_NO_TIME if t_s is None else seconds_text(t_s))
-        here = () if run is None else (e for e in run.summary.events if e.t_s == t_s)
-        self.time_label.setToolTip("\n".join(map(event_text, here)))
+        self.time_label.setToolTip(self._told_here())
+
+    def _told_here(self) -> str:
+        """What switched at this very instant, in words."""
+        events = () if self._run is None else self._run.summary.events
+        return "\n".join(event_text(event) for event in events if event.t_s == self._playhead.t_s)
 
     def _show_play(self) -> None:
         word = self.tr("Pause") if self.is_playing else self.tr("Play")

@@ -40,10 +40,8 @@ def playback_entries(find: Callable[[], Playback | None]) -> tuple[Entry, ...]:
             ("F8", "Media Play", "Toggle Media Play/Pause"),
             enabled=has_run,
         ),
-        Entry(translate("warm-up", "&Next event"), on(lambda each: each.step(1)), ("F9",), enabled=has_run),
-        Entry(
-            translate("warm-up", "Pre&vious event"), on(lambda each: each.step(-1)), ("F7",), enabled=has_run
-        ),
+        Entry(translate("warm-up", "&Next event"), on(Playback.step_on), ("F9",), enabled=has_run),
+        Entry(translate("warm-up", "Pre&vious event"), on(Playback.step_back), ("F7",), enabled=has_run),
         Entry(
             translate("warm-up", "&Leave the instant"), on(Playback.leave), ("Shift+F8",), enabled=has_instant
         ),

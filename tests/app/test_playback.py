@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gc
+import weakref
 from dataclasses import dataclass
 
 import pytest
@@ -9,6 +11,7 @@ from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QHelpEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QToolTip, QWidget
+from shiboken6 import isValid
 
 from app.theme import DARK, LIGHT, load_fonts
 from app.warmup.moments import after_switching_on, done_by, event_text, seconds_text
@@ -275,6 +278,15 @@ def test_from_event_to_event(player) -> None:
     assert head.t_s == 0.0
 
 
+def test_a_screen_reader_is_told_of_an_event(player, monkeypatch) -> None:
+    said: list[str] = []
+    monkeypatch.setattr("app.warmup.playback.announce", lambda _, text: said.append(text))
+    for _ in range(3):
+        player.strip.step(1)
+    assert said[:2] == [after_switching_on(0.0), event_text(EVENTS[0])]
+    assert said[2].split("\n") == [event_text(EVENTS[1]), event_text(EVENTS[2])]
+
+
 def test_space_plays_and_escape_leaves(player) -> None:
     slider = player.strip.slider
     slider.setFocus()
@@ -303,6 +315,29 @@ def test_hidden_or_with_another_run_it_pauses(player) -> None:
     player.strip.toggle()
     player.strip.show_run(player.run)
     assert not player.strip.is_playing
+
+
+def test_its_timer_ends_with_it(qtbot) -> None:
+    load_fonts()
+    playhead, clock = Playhead(), Clock()
+    strip = Playback(playhead, LIGHT, clock=clock)
+    strip.show_run(made_up_run(small_sheet(), CATALOGUE))
+    strip.toggle()
+    timer = strip._timer
+    strip.deleteLater()
+    qtbot.waitUntil(lambda: not isValid(timer))
+    clock.now += 1.0
+    qtbot.wait(60)
+    assert playhead.t_s == 0.0
+
+
+def test_it_goes_without_a_trace(qtbot) -> None:
+    """Nothing that is connected inside it keeps it alive."""
+    load_fonts()
+    playhead = Playhead()
+    strip = weakref.ref(Playback(playhead, LIGHT))
+    gc.collect()
+    assert strip() is None
 
 
 def test_without_a_run_nothing_can_be_done(player) -> None:
