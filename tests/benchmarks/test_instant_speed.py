@@ -9,9 +9,7 @@ from __future__ import annotations
 
 import itertools
 import time
-from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 import pytest
@@ -28,21 +26,10 @@ from app.window import MainWindow
 from core.samples import sample_names
 from core.sheet import Sheet
 from tests.app.made_up_run import MadeUpRun, made_up_run
-from tests.benchmarks.test_preview_speed import racks
+from tests.benchmarks.test_preview_speed import quartile, racks
 
 FRAME, LARGE_FRAME = 0.016, 0.033
 RATIO = 3.0
-ROUNDS = 60
-
-
-def quartile(work: Callable[[], Any]) -> float:
-    """The lower quartile of many times, seconds of this process: what else the machine does must not count."""
-    times = []
-    for _ in range(ROUNDS):
-        start = time.process_time()
-        work()
-        times.append(time.process_time() - start)
-    return float(np.percentile(times, 25))
 
 
 @dataclass

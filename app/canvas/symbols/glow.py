@@ -35,6 +35,7 @@ _TO_SRGB = (
 )
 
 
+@lru_cache(maxsize=len(_WAVELENGTHS_NM))
 def _matching(wavelength_nm: float) -> tuple[float, float, float]:
     """The three colour matching functions at a wavelength."""
     x, y, z = (
