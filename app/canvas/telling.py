@@ -69,8 +69,10 @@ def line_of(scene: SheetScene, item_id: str) -> str:
 
 def tooltip(scene: SheetScene, item_id: str, terminal: str | None) -> str:
     """The tooltip of a part or wire; ``terminal`` is the one under the pointer."""
-    lines = [line_of(scene, item_id)]
     item = scene.part_items.get(item_id)
+    remark = "" if item is None else item.look.remark
+    # how it stands takes a line of its own, as it may be long
+    lines = [line_of(scene, item_id).removesuffix(f", {remark}"), *filter(None, (remark,))]
     if item is not None and item.place.part.kind == "tube":
         lines.append(words.tr("Seen from the wiring side."))
     if item is not None and terminal is not None:

@@ -12,14 +12,20 @@ import pytest
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QApplication, QLabel, QMenu, QMessageBox, QWidget
 
+from app.canvas.telling import tooltip
 from app.language import ENGLISH, LANGUAGES, speak
 from app.pictures.dialog import PictureDialog
 from app.sources import open_sheet
+from app.warmup.instants import Instants
+from app.warmup.playback import Playback
+from app.warmup.playhead import Playhead
 from app.window import MainWindow
 from core.catalogue import load_builtin
 from core.sheet import Sheet, Wire
+from core.warmup.results import Event
 from tests.app.clipping import WORD, clipped, overlapping, untranslated, words_of
 from tests.app.languages import speak_file, stretched, stretched_language
+from tests.app.made_up_run import made_up_run
 from tests.app.symbol_parts import KINDS, REQUIRED
 
 STRETCHED = "stretched"
@@ -152,6 +158,35 @@ def test_the_forms_of_every_kind(open_window, language: str) -> None:
     for ids in ([], ["w1"], *([part.id] for part in sheet.parts), ["X1", "X2"], ["X1", "w1"]):
         window.selection.set(ids)
         looker.look(pane, f"properties of {' '.join(ids) or 'the sheet'}")
+    assert not looker.wrong, "\n".join(looker.wrong)
+
+
+def test_an_instant_of_a_warm_up(open_window, language: str) -> None:
+    """In the strip, in the properties of each kind of part that has figures, and on the strip that plays."""
+    sheet = open_sheet("rehearsal-amplifier").sheet
+    window = open_on(open_window, sheet)
+    run = made_up_run(sheet, window.document.catalogue, (Event(0.3, "T1", "cuts out"),))
+    playhead = Playhead(window)
+    instants = Instants(window.document, window.viewpoint, playhead, window)
+    instants.show_run(run)
+    strip = Playback(playhead, window.theme, window)
+    strip.show_run(run)
+    body = window.centralWidget()
+    assert body is not None
+    body.layout().addWidget(strip)
+    looker = Looker(language, known_words(sheet))
+    window.side.show_properties()
+    for t_s in (0.0, 0.5, 8.0, 60.0):
+        playhead.set(t_s)
+        for subject in ("V2", "V4", "T1", "L1", sheet.wires[0].id):
+            window.selection.set([subject])
+            looker.look(window, f"{subject} at {t_s} s")
+    if language == STRETCHED:
+        tips = [
+            strip.slider.tip_at(strip.slider.x_of(0.3)),
+            tooltip(window.scene, "V4", None).replace("&nbsp;", " "),
+        ]
+        looker.wrong.update(dict.fromkeys(untranslated(tips, looker.known)))
     assert not looker.wrong, "\n".join(looker.wrong)
 
 
