@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import random
 from dataclasses import dataclass
 
 import pytest
@@ -11,13 +12,10 @@ from PySide6.QtWidgets import QApplication
 
 from app.canvas.looks import amps_text, volts_text
 from app.canvas.telling import tooltip
-from app.crash import Watch
 from app.panes.words import unbroken
 from app.pictures.dialog import PictureDialog
 from app.pictures.title_block import title_block
-from app.settings import Settings
 from app.sources import open_sheet
-from app.start import make_window
 from app.theme import DARK
 from app.warmup.instants import Instants
 from app.warmup.moments import after_switching_on
@@ -50,13 +48,8 @@ class Desk:
 
 
 @pytest.fixture
-def desk(qtbot, tmp_path) -> Desk:
-    window = make_window(
-        open_sheet(sample_names()[0]), Settings(tmp_path / "s.ini"), Watch(tmp_path / "state")
-    )
-    qtbot.addWidget(window)
-    window.show()
-    window.complete()
+def desk(open_window) -> Desk:
+    window = open_window(open_sheet(sample_names()[0]).sheet)
     document = window.document
     run = made_up_run(document.sheet, document.catalogue, EVENTS)
     playhead = Playhead(window)
@@ -263,3 +256,35 @@ def test_the_title_block_names_the_instant(desk) -> None:
     shown = title_block(desk.window.document.sheet, viewpoint.condition, viewpoint.instant).shown
     assert shown.startswith(after_switching_on(3.0))
     assert "230" in shown
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_whatever_is_done_drawing_and_playhead_agree(desk, seed: int) -> None:
+    """Instants, edits, undo, selections, mains, hot and cold in any order: no figure is ever of something else."""
+    chance, window = random.Random(seed), desk.window
+    document, viewpoint, strip = window.document, window.viewpoint, window.strip
+    actions = (
+        lambda: desk.playhead.set(round(chance.uniform(0.0, 60.0), 1)),
+        lambda: desk.playhead.set(None),
+        lambda: document.apply("Pull V2", edits.set_part("V2", pulled=chance.random() < 0.5)),
+        document.undo_stack.undo,
+        document.undo_stack.redo,
+        lambda: window.selection.set([chance.choice(["V1", "V2", "T1"])]),
+        lambda: viewpoint.set_mains(chance.choice([215.0, 230.0, 245.0])),
+        lambda: viewpoint.set_cold(chance.random() < 0.5),
+        lambda: window.scene.proposal.consider("Pull V3", edits.set_part("V3", pulled=True)),
+        window.scene.proposal.withdraw,
+        lambda: QTest.keyClick(window.view, Qt.Key.Key_Escape),
+    )
+    for _ in range(60):
+        chance.choice(actions)()
+        QApplication.processEvents()
+        instant = viewpoint.instant
+        assert (instant is None) == (desk.playhead.t_s is None)
+        assert instant is None or instant.sheet is document.sheet
+        point = viewpoint.point(document.assessment)
+        assert point is not None
+        for owner, heaters in point.heaters.items():
+            look = window.scene.part_items[owner].look
+            assert look.kelvin == {heater.pins: heater.heater_k for heater in heaters}
+        assert strip.mains.slider.volts == pytest.approx(viewpoint.mains_v)
