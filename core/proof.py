@@ -5,12 +5,9 @@ Only the heater lines that the remedy touches are assessed, as others do not fee
 
 from __future__ import annotations
 
-from collections import deque
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal
-
-from msgspec.structs import replace
 
 from core.assess import Memory, assess
 from core.catalogue import Catalogue
@@ -18,9 +15,9 @@ from core.checks import find_problems
 from core.edits import change_between
 from core.errors import EditError
 from core.mending import edit_of
+from core.nearby import around
 from core.remedy import Remedy
 from core.results import SEVERITIES, Assessment, Finding
-from core.sheet import Chassis, Sheet, split_terminal
 
 Effect = Literal["mends", "helps", "none"]
 
@@ -79,8 +76,8 @@ class Proof:
         if change.is_empty or find_problems(whole):
             return None
         touched = {*change.parts, *change.wires}
-        before = _around(sheet, touched | _around(whole, touched).part_by_id.keys())
-        after = _around(whole, touched | before.part_by_id.keys())
+        before = around(sheet, touched | around(whole, touched).part_by_id.keys())
+        after = around(whole, touched | before.part_by_id.keys())
         there = {*before.part_by_id, *before.wire_by_id}
         was = tuple(one for one in self.assessment.findings if not there.isdisjoint(one.where))
         now = assess(after, self._catalogue, memory=self._memory).findings
@@ -109,30 +106,4 @@ def _excess(findings: Iterable[Finding]) -> float:
         abs(one.value / one.limit - 1)
         for one in findings
         if one.rule in _HEATERS and one.value is not None and one.limit
-    )
-
-
-def _around(sheet: Sheet, ids: set[str]) -> Sheet:
-    """The part of a sheet that hangs together with some parts and wires otherwise than through the chassis."""
-    at: dict[str, list[tuple[str, str]]] = {}
-    for wire in sheet.wires:
-        one, other = (split_terminal(end)[0] for end in (wire.start, wire.end))
-        at.setdefault(one, []).append((wire.id, other))
-        at.setdefault(other, []).append((wire.id, one))
-        if wire.id in ids:
-            ids = {*ids, one, other}
-    chassis = {part.id for part in sheet.parts if isinstance(part, Chassis)}
-    parts = {part.id for part in sheet.parts if part.id in ids} | chassis
-    wires: set[str] = set()
-    walk = deque(parts - chassis)
-    while walk:
-        for wire_id, far in at.get(walk.popleft(), ()):
-            wires.add(wire_id)
-            if far not in parts:
-                parts.add(far)
-                walk.append(far)
-    return replace(
-        sheet,
-        parts=tuple(part for part in sheet.parts if part.id in parts),
-        wires=tuple(wire for wire in sheet.wires if wire.id in wires),
     )

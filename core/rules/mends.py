@@ -93,6 +93,14 @@ def supply_rating_a(amps: float) -> float:
     return next((one for one in _RATINGS if one >= wanted), math.ceil(wanted / 5) * 5.0)
 
 
+def ratings_between(low_a: float, high_a: float) -> tuple[float, ...]:
+    """The usual ratings of supplies above ``low_a``, up to the first that leaves a quarter in hand of ``high_a``."""
+    most = supply_rating_a(high_a)
+    usual = [one for one in _RATINGS if low_a < one <= most]
+    more = [] if most in usual or most <= low_a else [most]
+    return (*usual, *more)
+
+
 def next_fuse_a(amps: float) -> float | None:
     """The smallest usual fuse rating of at least ``amps``, from 32 mA to 10 A; None where there is none."""
     usual = sorted(round(one * decade, 4) for decade in (0.01, 0.1, 1.0) for one in _FUSES)
