@@ -18,14 +18,12 @@ from core.results import (
     NOMINAL,
     Assessment,
     Condition,
-    HeaterPoint,
     OperatingPoint,
-    Unsolved,
 )
 from core.rules import run_rules
 from core.rules.basis import Case
-from core.sheet import Mains, Sheet, Tube
-from core.solution import Answer, solve_island
+from core.sheet import Mains, Sheet
+from core.solution import Answer, merge, solve_island
 from core.strings import topology
 from core.units import CELSIUS_TO_K
 
@@ -126,48 +124,11 @@ def look_at(assessment: Assessment, catalogue: Catalogue, chosen: Condition, mem
 
 def _points(circuit: Circuit, conditions: tuple[Condition, ...], memory: Memory) -> dict[str, OperatingPoint]:
     ambient_k = circuit.sheet.ambient_c + CELSIUS_TO_K
-    answers = [memory.solve(island, conditions, ambient_k) for island in circuit.islands if island.branches]
+    answers = [memory.solve(island, conditions, ambient_k) for island in circuit.clusters if island.branches]
     return {
-        condition.name: _merge(circuit.sheet, condition, [answer[at] for answer in answers])
+        condition.name: merge(circuit.sheet, condition, [answer[at] for answer in answers])
         for at, condition in enumerate(conditions)
     }
-
-
-def _merge(sheet: Sheet, condition: Condition, answers: list[Answer]) -> OperatingPoint:
-    """One operating point from the islands' answers; every socket and lamp has an entry."""
-    point = OperatingPoint(condition)
-    heaters: dict[str, list[HeaterPoint]] = {part.id: [] for part in sheet.parts if isinstance(part, Tube)}
-    unsolved: list[Unsolved] = []
-    residual = power_in = power_out = 0.0
-    for answer in answers:
-        if isinstance(answer, Unsolved):
-            unsolved.append(answer)
-            continue
-        point.nodes.update(answer.nodes)
-        point.bias.update(answer.bias)
-        point.supplies.update(answer.supplies)
-        point.branches.update(answer.branches)
-        for heater in answer.heaters:
-            heaters.setdefault(heater.owner, []).append(heater)
-        residual = max(residual, answer.residual_a)
-        power_in += answer.power_in_w
-        power_out += answer.power_out_w
-    for part in sheet.parts:
-        if part.kind == "chassis":
-            point.nodes[f"{part.id}.e"] = 0.0
-            point.bias[f"{part.id}.e"] = 0.0
-    return OperatingPoint(
-        condition,
-        point.nodes,
-        point.bias,
-        {owner: tuple(sections) for owner, sections in heaters.items()},
-        point.supplies,
-        point.branches,
-        tuple(unsolved),
-        residual,
-        power_in,
-        power_out,
-    )
 
 
 __all__ = [

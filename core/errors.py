@@ -67,3 +67,10 @@ class UnsolvableError(HeaterloomError):
         super().__init__(sentence("{reason} ({ids})", reason=reason, ids=", ".join(ids)))
         self.reason = reason
         self.ids = ids
+
+
+class Cancelled(HeaterloomError):  # noqa: N818 - nothing went wrong
+    """A long computation that was called off by whoever asked for it."""
+
+    def __init__(self) -> None:
+        super().__init__(sentence("Called off."))

@@ -15,8 +15,17 @@ from core.elements.branch import GROUND, Branch, Coil, Hot, Ntc, Resistive, Sour
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
 from core.limiting import BLOCKING
-from core.results import BranchPoint, Condition, HeaterPoint, SupplyPoint, Unsolved, Volts
+from core.results import (
+    BranchPoint,
+    Condition,
+    HeaterPoint,
+    OperatingPoint,
+    SupplyPoint,
+    Unsolved,
+    Volts,
+)
 from core.sentences import sentence
+from core.sheet import Sheet, Tube
 from core.steady import Solution, magnitude, solve, without_limits
 
 MAX_RELAY_TRIES = 20
@@ -92,7 +101,7 @@ def _solve_group(
             solution = solve(network, mains_v, cold)
             driven = _driven_back(solution)
             demand = np.where(driven, np.nan, _demands(solution, mains_v, cold))
-            return _points(solution, pulled, demand, driven)
+            return points_of(solution, pulled, demand, driven)
     except UnsolvableError as error:
         reason, ids = error.reason, error.ids
     except FloatingPointError:
@@ -131,9 +140,10 @@ def _driven_back(solution: Solution) -> NDArray[np.bool_]:
     return np.asarray((solution.modes == BLOCKING) | (limited & (volts < -_LEAST_BACK)))
 
 
-def _points(
+def points_of(
     solution: Solution, pulled: frozenset[str], demand: Array, driven: NDArray[np.bool_]
 ) -> tuple[IslandPoint, ...]:
+    """The points of a batch: relays ``pulled`` in, what limited supplies are asked for, which are driven ``(b, k)``."""
     network = solution.network
     potentials, currents = solution.potentials, solution.currents
     if network.ideal:
@@ -240,3 +250,40 @@ def _add_source(
         given = old.w - w
         new = SupplyPoint(old.v + v, max(old.a, a), given, law.rated_a, driven_back=given < -_LEAST_BACK)
     point.supplies[branch.owner] = new
+
+
+def merge(sheet: Sheet, condition: Condition, answers: list[Answer]) -> OperatingPoint:
+    """One operating point from the islands' answers; every socket and lamp has an entry."""
+    point = OperatingPoint(condition)
+    heaters: dict[str, list[HeaterPoint]] = {part.id: [] for part in sheet.parts if isinstance(part, Tube)}
+    unsolved: list[Unsolved] = []
+    residual = power_in = power_out = 0.0
+    for answer in answers:
+        if isinstance(answer, Unsolved):
+            unsolved.append(answer)
+            continue
+        point.nodes.update(answer.nodes)
+        point.bias.update(answer.bias)
+        point.supplies.update(answer.supplies)
+        point.branches.update(answer.branches)
+        for heater in answer.heaters:
+            heaters.setdefault(heater.owner, []).append(heater)
+        residual = max(residual, answer.residual_a)
+        power_in += answer.power_in_w
+        power_out += answer.power_out_w
+    for part in sheet.parts:
+        if part.kind == "chassis":
+            point.nodes[f"{part.id}.e"] = 0.0
+            point.bias[f"{part.id}.e"] = 0.0
+    return OperatingPoint(
+        condition,
+        point.nodes,
+        point.bias,
+        {owner: tuple(sections) for owner, sections in heaters.items()},
+        point.supplies,
+        point.branches,
+        tuple(unsolved),
+        residual,
+        power_in,
+        power_out,
+    )

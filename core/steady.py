@@ -107,11 +107,7 @@ def solve(network: Network, mains_v: Array, cold: Flags) -> Solution:
         previous = mismatch
         if settled.all() and not step.switch(state, potentials):
             return step.finish(state, potentials, count)
-    raise UnsolvableError(sentence("the steady state does not settle"), _owners(network))
-
-
-def _owners(network: Network) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(branch.owner for branch in network.branches))
+    raise UnsolvableError(sentence("the steady state does not settle"), network.owners)
 
 
 def _log_ratio(found: Array, law: Array) -> Array:
@@ -235,30 +231,45 @@ class Stepper:
         try:
             return self.system.solve(values, push)
         except np.linalg.LinAlgError as error:
-            raise UnsolvableError(sentence("the circuit has no unique solution"), _owners(net)) from error
+            raise UnsolvableError(sentence("the circuit has no unique solution"), net.owners) from error
 
     def _extra_rows(self, state: _State) -> tuple[Array, Array, Array]:
         """Equations of the branches with a current unknown: factors of volts and of amperes, right sides."""
-        net = self.network
-        on = state.conducting
-        stiff_across, stiff_own, stiff_right = self.stiff.rows(state.modes, state.line_v, state.tangent)
-        ohm, elasticity = ntc.steady_resistance(net.ntc, state.ntc_w)
+        ohm, elasticity = ntc.steady_resistance(self.network.ntc, state.ntc_w)
         gain = np.where(state.tangent[:, None], (1 + elasticity) / (1 - elasticity), 1.0)
-        ntc_right = (state.ntc_polarity * np.sqrt(state.ntc_w * ohm) * (1 - gain))[..., None]
-        diode_right = np.where(on, net.diodes, 0.0)[..., None]
+        return self._rows_of_all(
+            self.stiff.rows(state.modes, state.line_v, state.tangent),
+            state.conducting,
+            gain * ohm,
+            state.ntc_polarity * np.sqrt(state.ntc_w * ohm) * (1 - gain),
+        )
+
+    def extra_rows(self, modes: Modes, conducting: Flags, ntc_ohm: Array) -> tuple[Array, Array, Array]:
+        """The same equations at given resistances of the thermistors ``(b, thermistors)``, by tangents."""
+        nothing, always = np.zeros(modes.shape), np.ones(len(modes), dtype=bool)
+        rows = self.stiff.rows(modes, nothing, always)
+        return self._rows_of_all(rows, conducting, ntc_ohm, np.zeros(ntc_ohm.shape))
+
+    def _rows_of_all(
+        self, stiff: tuple[Array, Array, Array], on: Flags, ntc_ohm: Array, ntc_v: Array
+    ) -> tuple[Array, Array, Array]:
+        """Rows of the stiff sources, of thermistors of so many ohms and volts, and of diodes, put together."""
+        stiff_across, stiff_own, stiff_right = stiff
+        ntc_right = ntc_v[..., None]
+        diode_right = np.where(on, self.network.diodes, 0.0)[..., None]
         parts = stiff_right.shape[-1]
         return (
+            np.concatenate((stiff_across, np.ones_like(ntc_ohm), np.where(on, 1.0, -_LEAKAGE_S)), axis=1),
+            np.concatenate((stiff_own, -ntc_ohm, np.where(on, -_DIODE_OHM, 1.0)), axis=1),
             np.concatenate(
-                (stiff_across, np.ones_like(ohm), np.where(on, 1.0, -_LEAKAGE_S)), axis=1
+                (
+                    stiff_right,
+                    np.broadcast_to(ntc_right, (*ntc_ohm.shape, parts)),
+                    np.broadcast_to(diode_right, (*on.shape, parts)),
+                ),
+                axis=1,
             ),
-            np.concatenate(
-                (stiff_own, -gain * ohm, np.where(on, -_DIODE_OHM, 1.0)), axis=1
-            ),
-            np.concatenate(
-                (stiff_right, np.broadcast_to(ntc_right, (*ohm.shape, parts)),
-                 np.broadcast_to(diode_right, (*on.shape, parts))), axis=1
-            ),
-        )  # fmt: skip
+        )
 
     def advance(self, state: _State, potentials: Array) -> Array:
         """Move the powers to the volts and amperes found; returns the largest mismatch by item, ``(b,)``."""

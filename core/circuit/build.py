@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from core.catalogue import Catalogue
 from core.circuit.merging import Merging
 from core.elements import branches_of
-from core.elements.branch import GROUND, Branch, Contact, Context, Reactive, Resistive, Source
+from core.elements.branch import GROUND, Branch, Coil, Contact, Context, Reactive, Resistive, Source
 from core.elements.passive import wire_ohm
 from core.sheet import Chassis, Joint, Sheet, split_terminal
 
@@ -51,25 +51,30 @@ class Island:
         return frozenset(type(branch.law) for branch in self.branches)
 
     @cached_property
-    def _closed(self) -> dict[frozenset[str], tuple[tuple[Branch, ...], dict[str, str]]]:
+    def _closed(
+        self,
+    ) -> dict[tuple[frozenset[str], frozenset[str]], tuple[tuple[Branch, ...], dict[str, str]]]:
         return {}
 
-    def closed(self, pulled_in: frozenset[str]) -> tuple[tuple[Branch, ...], dict[str, str]]:
+    def closed(
+        self, pulled_in: frozenset[str], moving: frozenset[str] = frozenset()
+    ) -> tuple[tuple[Branch, ...], dict[str, str]]:
         """Branches that are not open while these relays are pulled in, and the node of each terminal.
 
-        Terminals that ideal connections join are one node; the chassis is among the terminals.
+        Contacts of ``moving`` relays are on their way and closed on neither side. Terminals that ideal connections
+        join are one node; the chassis is among the terminals.
         """
-        if pulled_in not in self._closed:
+        if (pulled_in, moving) not in self._closed:
             branches = self.branches
             if self.kinds & {Contact, Reactive}:
-                branches = tuple(branch for branch in branches if not is_open(branch, pulled_in))
+                branches = tuple(branch for branch in branches if not is_open(branch, pulled_in, moving))
             merged: Merging[str] = Merging()
             for branch in branches:
                 if is_ideal(branch):
                     merged.join(branch.u, branch.v)
             node_of = {terminal: merged.find(terminal) for terminal in (*self.terminals, GROUND)}
-            self._closed[pulled_in] = branches, node_of
-        return self._closed[pulled_in]
+            self._closed[pulled_in, moving] = branches, node_of
+        return self._closed[pulled_in, moving]
 
     @property
     def owners(self) -> tuple[str, ...]:
@@ -85,6 +90,35 @@ class Circuit:
     context: Context
     branches: dict[str, Branch]
     islands: tuple[Island, ...]
+
+    @cached_property
+    def clusters(self) -> tuple[Island, ...]:
+        """Islands, those joined that a relay couples: its coil in one of them works its contact in another."""
+        coils = {
+            branch.owner: at
+            for at, island in enumerate(self.islands)
+            for branch in island.branches
+            if isinstance(branch.law, Coil)
+        }
+        merged: Merging[int] = Merging()
+        joined = False
+        for at, island in enumerate(self.islands):
+            for branch in island.branches if Contact in island.kinds else ():
+                if isinstance(branch.law, Contact) and branch.law.relay in coils:
+                    joined = merged.join(coils[branch.law.relay], at) or joined
+        if not joined:
+            return self.islands
+        groups: dict[int, list[Island]] = {}
+        for at, island in enumerate(self.islands):
+            groups.setdefault(merged.find(at), []).append(island)
+        return tuple(group[0] if len(group) == 1 else self._joined(group) for group in groups.values())
+
+    def _joined(self, islands: list[Island]) -> Island:
+        keys = {branch.key for island in islands for branch in island.branches}
+        return Island(
+            tuple(branch for key, branch in self.branches.items() if key in keys),
+            tuple(terminal for island in islands for terminal in island.terminals),
+        )
 
     @cached_property
     def graph(self) -> MultiGraph:
@@ -125,11 +159,11 @@ class Circuit:
         return frozenset(part.id for part in self.sheet.parts if isinstance(part, Chassis))
 
 
-def is_open(branch: Branch, pulled_in: frozenset[str]) -> bool:
+def is_open(branch: Branch, pulled_in: frozenset[str], moving: frozenset[str] = frozenset()) -> bool:
     """Whether a branch carries nothing by itself: an open contact, or a capacitor under DC."""
     law = branch.law
     if isinstance(law, Contact):
-        return law.closed_when_pulled != (law.relay in pulled_in)
+        return law.relay in moving or law.closed_when_pulled != (law.relay in pulled_in)
     return isinstance(law, Reactive)
 
 

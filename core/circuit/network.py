@@ -82,9 +82,28 @@ class Network:
     has_dc: bool
     grounded: frozenset[str]
 
+    @property
+    def owners(self) -> tuple[str, ...]:
+        """Ids of the parts and wires in it."""
+        return tuple(dict.fromkeys(branch.owner for branch in self.branches))
 
-def compile_island(island: Island, pulled_in: frozenset[str], ambient_k: float) -> Network:
-    """Index arrays of an island with the given relays pulled in.
+    @property
+    def ntc_at(self) -> slice:
+        """Where the currents of the thermistors stand among the unknowns."""
+        first = self.first_extra + len(self.stiff)
+        return slice(first, first + len(self.ntc.r25_ohm))
+
+    @property
+    def ntc_ends(self) -> Ends:
+        """The thermistors among the branches with a current unknown."""
+        own = slice(len(self.stiff), len(self.stiff) + len(self.ntc.r25_ohm))
+        return Ends(self.extra.at[own], self.extra.u[own], self.extra.v[own])
+
+
+def compile_island(
+    island: Island, pulled_in: frozenset[str], ambient_k: float, moving: frozenset[str] = frozenset()
+) -> Network:
+    """Index arrays of an island with the given relays pulled in, and the contacts of others on their way.
 
     Raises
     ------
@@ -93,7 +112,7 @@ def compile_island(island: Island, pulled_in: frozenset[str], ambient_k: float) 
     """
     has_ac = island.has_ac
     _refuse_beyond(island, has_ac)
-    branches, node_of = island.closed(pulled_in)
+    branches, node_of = island.closed(pulled_in, moving)
     terminals, node_count, grounded = _number_nodes(island, branches, node_of)
     return _arrays(branches, terminals, node_count, grounded, has_ac, ambient_k)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.catalogue import Catalogue
 from core.catalogue.wire import ohm_per_m
 from core.elements.branch import Branch, Coil, Contact, Context, Law, Ntc, Reactive, Rectifying, Resistive
 from core.sheet import Balance, Capacitor, Diode, Fuse, Relay, Resistor, Switch, Thermistor, Wire
@@ -35,6 +36,14 @@ def fuse_ohm(part: Fuse, context: Context) -> float:
     if fuse_type is not None:
         return fuse_type.cold_ohm
     return (SMALL_FUSE_V if part.rated_a < SMALL_FUSE_A else LARGE_FUSE_V) / part.rated_a
+
+
+def fuse_melting_i2t(part: Fuse, catalogue: Catalogue) -> float | None:
+    """Melting I²t of a fuse in A²s: as given, or the catalogue's for its rating and speed; None where neither says."""
+    if part.melting_i2t_a2s is not None:
+        return part.melting_i2t_a2s
+    fuse_type = catalogue.fuse(part.rated_a, part.speed)
+    return fuse_type.melting_i2t_a2s if fuse_type else None
 
 
 def fuse_branches(part: Fuse, context: Context) -> tuple[Branch, ...]:

@@ -14,7 +14,7 @@ _INDIRECT_S = ((3.0, 11.0), (7.0, 14.0), (float("inf"), 18.0))
 # A coated filament is its own cathode and thin: two to three seconds (from memory).
 _DIRECT_S = 2.5
 
-_LAMP_S = 0.45
+_LAMP_S = 0.17
 _LAMP_A = 0.15
 
 
