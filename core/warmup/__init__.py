@@ -2,6 +2,6 @@
 
 from core.warmup.line import Progress
 from core.warmup.results import Start, Traces, WarmupSummary
-from core.warmup.run import INSTANT, WarmupRun, warm_up
+from core.warmup.run import WarmupRun, warm_up
 
-__all__ = ["INSTANT", "Progress", "Start", "Traces", "WarmupRun", "WarmupSummary", "warm_up"]
+__all__ = ["Progress", "Start", "Traces", "WarmupRun", "WarmupSummary", "warm_up"]

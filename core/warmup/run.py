@@ -12,7 +12,7 @@ from core.catalogue import Catalogue
 from core.circuit import build
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
-from core.results import Condition, OperatingPoint, Unsolved
+from core.results import INSTANT, Condition, OperatingPoint, Unsolved
 from core.sheet import Sheet
 from core.solution import IslandPoint, merge
 from core.units import CELSIUS_TO_K
@@ -21,8 +21,6 @@ from core.warmup.results import Start, Traces, WarmupSummary
 from core.warmup.sampling import Sampled
 from core.warmup.summary import summarise
 from core.warmup.tracing import joint_grid, traces_of
-
-INSTANT = "instant"
 
 
 @dataclass(frozen=True, eq=False)
