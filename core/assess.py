@@ -103,13 +103,18 @@ def assess(
     memory = Memory() if memory is None else memory
     memory.begin(trial)
     points = _points(circuit, conditions_of(sheet.mains, chosen), memory)
+    case = case_of(circuit, points)
+    return Assessment(sheet, points, case.topology.series, run_rules(case), case.limits)
+
+
+def case_of(circuit: Circuit, points: dict[str, OperatingPoint]) -> Case:
+    """What the rules look at: the circuit of a sheet with its operating points by condition."""
+    sheet, catalogue = circuit.sheet, circuit.context.catalogue
     nominal = points[NOMINAL]
     pulled_in = frozenset(key for key, branch in nominal.branches.items() if branch.pulled_in)
     wiring = topology(circuit, pulled_in)
     hot = (nominal, points[LOW], points[HIGH])
-    limits = limits_of(sheet, catalogue, wiring)
-    findings = run_rules(Case(sheet, catalogue, circuit, wiring, hot, limits))
-    return Assessment(sheet, points, wiring.series, findings, limits)
+    return Case(sheet, catalogue, circuit, wiring, hot, limits_of(sheet, catalogue, wiring))
 
 
 def look_at(assessment: Assessment, catalogue: Catalogue, chosen: Condition, memory: Memory) -> Assessment:

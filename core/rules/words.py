@@ -56,6 +56,11 @@ def rating(value: float) -> str:
     return f"{value:g}{THIN_SPACE}W"
 
 
+def seconds(value: float) -> str:
+    """``24.3 s``."""
+    return format_quantity(value, Dimension.SECONDS)
+
+
 @lru_cache(maxsize=1024)
 def percent(value: float) -> str:
     """A deviation with its sign: ``+10 %``, ``−9.5 %``."""
@@ -79,6 +84,7 @@ _MAINS = {
     "nominal": sentence("nominal mains"),
     "low mains": sentence("low mains"),
     "high mains": sentence("high mains"),
+    "after a dip": sentence("the second start, after a dip"),
 }
 
 

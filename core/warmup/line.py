@@ -21,15 +21,15 @@ from core.warmup.bodies import Bodies, bodies_of
 from core.warmup.capacity import bisect
 from core.warmup.ports import PortModel
 from core.warmup.positions import Contacts, Positions, Switchboard
-from core.warmup.results import TOO_MANY, Bound, Event, Start
+from core.warmup.results import CHATTERS, TOO_MANY, Bound, Event, Start
 from core.warmup.rosenbrock import Rosenbrock, Step, next_h
 from core.warmup.system import System
 
-MOST_EVENTS = 1500
+MOST_EVENTS = 1000
 MOST_STEPS = 60_000
 LATEST_S = 1200.0
 """A supply still at its limit at the end is followed this far to learn whether it starts at all."""
-_MOST_RETRIES = 200
+_MOST_RETRIES = 120
 _SAME_K = 0.01  # a supply that finds everything this near to where it was at its last try will never start
 _LEAST_H = 1e-12
 
@@ -137,7 +137,8 @@ class _Runner:
         except UnsolvableError as error:
             bound = Bound(self.t, error.reason, error.ids)
         except _Ended as ended:
-            bound = Bound(self.t, TOO_MANY, ended.ids)
+            chatters = any(one in self.board.coils for one in ended.ids)
+            bound = Bound(self.t, CHATTERS if chatters else TOO_MANY, ended.ids)
         end_s = self.t
         self._close()
         recorded = len(self.course.segments), len(self.course.events)
@@ -205,7 +206,7 @@ class _Runner:
         if source.overload == "latch-off":
             return "latched", bound is None, None
         if source.overload == "hiccup":
-            return "retries", owner in course.repeats or bool(self.model.stepper.stiff.shorted[index]), None
+            return "retries", bound is None and not self._undecided(), None
         shorted = bool(self.model.stepper.stiff.shorted[index])
         return "limits", bound is None and (shorted or self._is_still()), None
 
@@ -331,9 +332,9 @@ class _Runner:
                 self.contacts_before,
                 np.array([s.t0 for s in steps]),
                 np.array([s.h for s in steps]),
-                np.array([row[0] for row in rows]).reshape(-1, size),
-                np.array([row[1] for row in rows]).reshape(-1, size),
-                np.array([s.dense for s in steps]).reshape(-1, 2, size),
+                np.array([row[0] for row in rows]).reshape(len(rows), size),
+                np.array([row[1] for row in rows]).reshape(len(rows), size),
+                np.array([s.dense for s in steps]).reshape(len(rows), 2, size),
                 y0,
             )
         )

@@ -213,6 +213,7 @@ class Bound(msgspec.Struct, frozen=True):
 
 
 TOO_MANY = sentence("so much switched that the run was ended early")
+CHATTERS = sentence("the relay chatters: pulling in takes away what pulled it in")
 
 
 class WarmupSummary(msgspec.Struct, frozen=True):
