@@ -8,9 +8,10 @@ from core.results import Finding, sentence
 from core.rules.startup_basis import StartupCase
 from core.rules.words import mains_words, seconds, share, volts
 from core.sheet import Lamp
-from core.warmup.results import HeaterWarmup, WarmupSummary
+from core.warmup.results import AFTER_DIP, HeaterWarmup, WarmupSummary
+from core.warmup.standing import FAR_OVER as MOST_RATIO
 
-SLOW_TIMES = 3.0
+SLOW_TIMES = 2.5
 SLOW_FROM_S = 30.0
 
 
@@ -57,7 +58,7 @@ def _over(case: StartupCase, summary: WarmupSummary, one: HeaterWarmup) -> Findi
 def slow_warmup(case: StartupCase) -> Iterator[Finding]:
     """Tubes that are not ready in the time shown, or far later than on their own."""
     for summary in case.summaries:
-        if any(not supply.starts for supply in summary.supplies.values()):
+        if summary.start.name == AFTER_DIP or any(not one.starts for one in summary.supplies.values()):
             continue
         for owner, sections in summary.heaters.items():
             late = [one for one in sections if one.has_cathode and _is_late(one, case)]
@@ -106,6 +107,6 @@ def _slow(summary: WarmupSummary, owner: str, one: HeaterWarmup) -> Finding:
         limit=limit,
         unit="s",
         source=sentence(
-            "common practice: a constant current takes about three times as long as constant volts"
+            "common practice: on a constant current a tube takes about twice as long as at constant volts"
         ),
     )

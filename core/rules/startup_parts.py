@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.circuit import Island
-from core.elements.branch import Hot, Ntc, Reactive, Source
+from core.elements.branch import Hot, Ntc, Source
 from core.results import ROUNDING, Finding, sentence
 from core.rules.startup_basis import StartupCase
 from core.rules.words import amps, mains_words, ohms, seconds, share, volts, watts
@@ -204,8 +204,9 @@ def _charged_through(island: Island, thermistor: str, case: StartupCase) -> Iter
     fed = any(isinstance(branch.law, Source) for branch in kept)
     for branch in kept:
         part = case.case.sheet.part_by_id.get(branch.owner)
-        is_capacitor = isinstance(branch.law, Reactive) and isinstance(part, Capacitor)
-        if fed and is_capacitor and with_it[branch.key] and not without[branch.key]:
+        if not (fed and isinstance(part, Capacitor)):
+            continue
+        if with_it[branch.key] and not without[branch.key]:
             yield part.farad
 
 

@@ -27,7 +27,7 @@ from core.warmup.system import System
 
 MOST_EVENTS = 1000
 MOST_STEPS = 60_000
-LATEST_S = 1200.0
+LATEST_S = 7200.0
 """A supply still at its limit at the end is followed this far to learn whether it starts at all."""
 _MOST_RETRIES = 120
 _SAME_K = 0.01  # a supply that finds everything this near to where it was at its last try will never start
@@ -126,6 +126,7 @@ class _Runner:
         off_at = np.inf if start.off_at_s is None else start.off_at_s
         self.clock = [(off_at, False), (off_at + start.off_for_s, True)] if np.isfinite(off_at) else []
         self.segment_from = (0.0, self.y)
+        self.is_decided = False
 
     def run(self) -> LineRun:
         self.model = self.board.settle(self.at, self.y, 0.0)
@@ -160,7 +161,7 @@ class _Runner:
     def _look_ahead(self) -> None:
         """Go on where it is not decided yet whether a supply starts."""
         self.course.end_modes = self.at.modes.copy()
-        self.restarts_then = dict(self.course.restarts)
+        restarts_then = dict(self.course.restarts)
         quiet, self.progress = self.progress, None
         try:
             while self._undecided() and self.t < LATEST_S + self.start.seconds:
@@ -169,7 +170,8 @@ class _Runner:
                 self._follow(self.t + max(5.0, self.t / 4))
         except (UnsolvableError, _Ended):
             pass
-        self.course.restarts = self.restarts_then
+        self.is_decided = not self._undecided() or self.t >= LATEST_S
+        self.course.restarts = restarts_then
 
     def _undecided(self) -> bool:
         for index, owner in enumerate(self.board.owners):
@@ -206,9 +208,8 @@ class _Runner:
         if source.overload == "latch-off":
             return "latched", bound is None, None
         if source.overload == "hiccup":
-            return "retries", bound is None and not self._undecided(), None
-        shorted = bool(self.model.stepper.stiff.shorted[index])
-        return "limits", bound is None and (shorted or self._is_still()), None
+            return "retries", self.is_decided, None
+        return "limits", self.is_decided, None
 
     # the course of time
 

@@ -130,6 +130,19 @@ class _Line:
             has_cathode=law.has_cathode,
         )
         self.draft.heaters.setdefault(branch.owner, []).append(found)
+        if self._has_lamp_tap(part):
+            self._share_cathode(branch.owner)
+
+    def _has_lamp_tap(self, part: object) -> bool:
+        kind = self.catalogue.tube(part.type) if isinstance(part, Tube) else None
+        return kind is not None and kind.tap_role == "lamp"
+
+    def _share_cathode(self, owner: str) -> None:
+        """The sections of a heater tapped for a lamp heat one cathode: it is ready with the one that heats most."""
+        sections = self.draft.heaters[owner]
+        times = [one.ready_s for one in sections if one.ready_s is not None]
+        first = min(times, default=None)
+        self.draft.heaters[owner] = [replace(one, ready_s=first) for one in sections]
 
     def _is_estimate(self, part: object) -> bool:
         kind = self.catalogue.tube(part.type) if isinstance(part, Tube) else None
