@@ -6,25 +6,31 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from core.catalogue.types import RelayType, ThermistorType
-from core.remedy import Bypass, InSeries, Value
+from core.preferred import next_wattage
+from core.remedy import Bypass, InSeries, Remedy, Value
 from core.results import sentence
 from core.softstart import words
 from core.softstart.line import closing_a
 from core.softstart.results import Figures, Shown, Variant
 from core.softstart.search import CLOSE, Fitted, Search, figures_of, fitted
 from core.softstart.series import kinds_of, without_thermistor
-from core.softstart.sizes import cold_thermistor_ohm, is_slower, relays
+from core.softstart.sizes import coil_ohm, cold_thermistor_ohm, is_slower, pull_in_v, relays
 
 MOST_THERMISTORS = 4
-MOST_RELAYS = 2
 
 
 class _Pair(NamedTuple):
-    """A thermistor and a relay, and about what the supply gives when the contact closes."""
+    """A thermistor and a relay, ohms before its coil, and about what the supply gives when the contact closes."""
 
     thermistor: ThermistorType
     relay: RelayType
+    coil_ohm: float | None
     closing_a: float
+
+    @property
+    def pull_in_v(self) -> float:
+        """Volts of the line at which the relay pulls in."""
+        return pull_in_v(self.relay, self.coil_ohm)
 
 
 def by_bypass(search: Search) -> Variant | None:
@@ -60,16 +66,16 @@ def _kinds(search: Search) -> tuple[ThermistorType, ...]:
 
 
 def _pairs(search: Search, kinds: tuple[ThermistorType, ...]) -> Iterator[_Pair]:
+    """Each thermistor with the relay that pulls in latest, first by itself, then with a resistor before its coil."""
     line = search.line
     for kind in kinds:
         behind = _behind_v(search, kind)
         fit = relays(line.catalogue, line.open_v, behind, line.warm_a)
-        tried = 0
-        for relay in fit:
-            closing = closing_a(line, relay.pull_in_v)
-            if closing <= min(search.limit_a, relay.contact_a or 0.0) and tried < MOST_RELAYS:
-                tried += 1
-                yield _Pair(kind, relay, closing)
+        for relay in fit[:1]:
+            for ohm in dict.fromkeys((None, coil_ohm(relay, behind))):
+                closing = closing_a(line, pull_in_v(relay, ohm))
+                if closing <= min(search.limit_a, relay.contact_a or 0.0):
+                    yield _Pair(kind, relay, ohm, closing)
 
 
 def _behind_v(search: Search, kind: ThermistorType) -> float:
@@ -99,7 +105,25 @@ def _fit(search: Search, pair: _Pair) -> Fitted | None:
         terminal=search.line.terminal,
     )
     across = Bypass(part.id, (far, search.line.back), _fields(pair.relay))
-    return fitted(search, title, part, None, across)
+    if pair.coil_ohm is None:
+        return fitted(search, title, part, None, across)
+    before = _before_coil(search, Remedy(title, (part, across)), pair)
+    return None if before is None else fitted(search, title, part, None, across, before)
+
+
+def _before_coil(search: Search, remedy: Remedy, pair: _Pair) -> InSeries | None:
+    """The resistor in the lead from the coil of the relay that a remedy fits back to the supply."""
+    sheet = search.done(remedy)
+    ends = tuple(f"{search.part_id('relay')}.{name}" for name in ("c1", "c2"))
+    back = search.line.back
+    leads = (wire for wire in sheet.wires if back in (wire.start, wire.end)) if sheet else ()
+    lead = next((wire for wire in leads if wire.start in ends or wire.end in ends), None)
+    if lead is None or pair.coil_ohm is None:
+        return None
+    coil_a = search.line.open_v / (pair.relay.coil_ohm + pair.coil_ohm)
+    fields = (("ohm", pair.coil_ohm), ("rated_w", next_wattage(2 * coil_a**2 * pair.coil_ohm)))
+    end = lead.start if lead.start in ends else lead.end
+    return InSeries(end, (lead.id,), "resistor", fields, search.part_id("resistor"))
 
 
 def _variant(search: Search, pair: _Pair, fit: Fitted, shown: Shown) -> Variant:
@@ -113,7 +137,7 @@ def _variant(search: Search, pair: _Pair, fit: Fitted, shown: Shown) -> Variant:
         ohm=pair.thermistor.r25_ohm,
         loss_v=fit.loss_v,
         loss_w=fit.loss_w,
-        pull_in_v=pair.relay.pull_in_v,
+        pull_in_v=pair.pull_in_v,
         closing_a=pair.closing_a,
         contact_a=pair.relay.contact_a,
     )
@@ -121,7 +145,7 @@ def _variant(search: Search, pair: _Pair, fit: Fitted, shown: Shown) -> Variant:
     bears = (shown.contact_peak_a or 0.0) <= (pair.relay.contact_a or 0.0) * (1 + CLOSE)
     most = search.goal.peak_ratio
     reason = words.together(
-        words.bypassed(pair.thermistor.designation, pair.relay, figures),
+        words.bypassed(pair.thermistor.designation, pair.relay, pair.coil_ohm, figures),
         None if warm.is_fit else words.short_of(figures, False),
         words.closes(shown),
         words.ended(shown),

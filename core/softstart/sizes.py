@@ -21,6 +21,7 @@ FULL_TO_C, NOTHING_AT_C = 65.0, 170.0  # EPCOS B57464S: full current up to 65 °
 PULSE_TIMES = 5.0  # common practice: a wire-wound resistor bears five times its rating for five seconds
 SURE_SHARE = 0.95  # of the volts that there will be must be enough for a relay to pull in
 MOST_COIL_SHARE = 1.1  # of its volts, where a data sheet gives no highest: common practice
+LEAST_SPARE = 0.03  # of a coil's volts: for less a resistor before it is not worth fitting
 CELSIUS_TO_K = 273.15
 
 
@@ -112,6 +113,17 @@ def relays(catalogue: Catalogue, line_v: float, behind_v: float, contact_a: floa
         and (one.contact_a or 0.0) >= contact_a
     )
     return tuple(sorted(fit, key=lambda one: (-one.pull_in_v, -one.coil_ohm, one.designation)))
+
+
+def pull_in_v(relay: RelayType, before_ohm: float | None) -> float:
+    """Volts at which a relay pulls in with so many ohms before its coil."""
+    return relay.pull_in_v * (1 + (before_ohm or 0.0) / relay.coil_ohm)
+
+
+def coil_ohm(relay: RelayType, behind_v: float) -> float | None:
+    """The resistor before a coil with which it pulls in as late as is sure, of E24; None where none is worth it."""
+    spare = SURE_SHARE * behind_v / relay.pull_in_v - 1
+    return nearest(spare * relay.coil_ohm, side="down") if spare > LEAST_SPARE else None
 
 
 def trimmed_v(set_v: float, wanted_v: float) -> float:

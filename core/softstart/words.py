@@ -130,16 +130,19 @@ def no_relay(line_v: float, behind_v: float, contact_a: float) -> Sentence:
     )
 
 
-def bypassed(what: str, relay: RelayType, figures: Figures) -> Sentence:
+def bypassed(what: str, relay: RelayType, coil_ohm: float | None, figures: Figures) -> Sentence:
     """What a thermistor and its relay do together."""
+    name: Text = relay.designation
+    if coil_ohm is not None:
+        name = sentence("{relay} behind {ohm}", relay=name, ohm=ohms(coil_ohm))
     return sentence(
         "{part} keeps the first current to {a} of {limit}; {relay} pulls in at {pull} and bridges it,"
         " when the supply gives about {closing}, and {id} gets {hot} ({off}).",
         part=what,
         a=amps(figures.first_a),
         limit=amps(figures.limit_a),
-        relay=relay.designation,
-        pull=volts(relay.pull_in_v),
+        relay=name,
+        pull=volts(figures.pull_in_v or 0.0),
         closing=amps(figures.closing_a or 0.0),
         id=figures.heater,
         hot=volts(figures.heater_v or 0.0),

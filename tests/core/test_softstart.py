@@ -15,9 +15,9 @@ from core.edits import set_part
 from core.errors import Cancelled
 from core.mending import edit_of
 from core.preferred import SERIES
-from core.remedy import Bypass, InSeries, SetFields, Step
+from core.remedy import Bypass, InSeries, Remedy, SetFields, Step
 from core.results import NOMINAL
-from core.sheet import AnyPart, Chassis, DcSupply, Overload, Sheet, Tube, Winding, Wire
+from core.sheet import AnyPart, Chassis, DcSupply, Overload, Relay, Resistor, Sheet, Tube, Winding, Wire
 from core.softstart import Goal, Variant, variants
 from core.softstart.sizes import TRIM
 from core.storage import dump, load
@@ -135,6 +135,28 @@ def test_a_bypassed_thermistor_lets_the_heaters_have_everything() -> None:
     assert made.figures.closing_a is not None and made.figures.closing_a <= 1.0
     assert {"RT1", "K1"} <= after.part_by_id.keys()
     assert "pulls in at" in spoken(made)
+
+
+def test_a_resistor_before_the_coil_lets_the_relay_wait_for_the_heaters() -> None:
+    """At 9 V of 12 V the heaters are still too cold to be joined to the supply; at 10.5 V they are not."""
+    one = boards(4)
+    made = found(one)["bypassed"]
+    after = check(one, made)
+    assert after is not None and made.fits
+    coil, relay = after.part_by_id["R1"], after.part_by_id["K1"]
+    assert isinstance(coil, Resistor) and isinstance(relay, Relay) and relay.pull_in_v is not None
+    assert made.figures.pull_in_v == pytest.approx(relay.pull_in_v * (1 + coil.ohm / relay.coil_ohm))
+    assert "behind" in spoken(made)
+    assert made.remedy is not None
+    kept = [step for step in made.remedy.steps if getattr(step, "kind", "") != "resistor"]
+    early = edit_of(Remedy(made.name, tuple(kept)))(one)
+    catalogue = builtin().with_types(one.types)
+    run = warm_up(early, catalogue, Start(230.0, seconds=20.0)).summary
+    assert run.supplies["P1"].restarts > 0
+    run = warm_up(after, catalogue, Start(230.0, seconds=20.0)).summary
+    assert run.supplies["P1"].restarts == 0
+    closes = made.shown.pulls_in_s if made.shown else None
+    assert run.relays["K1"].pulls_in_s == pytest.approx(closes, abs=0.01)
 
 
 def test_no_relay_of_the_catalogue_is_for_twenty_four_volts() -> None:

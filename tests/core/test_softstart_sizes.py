@@ -16,12 +16,14 @@ from core.softstart.sizes import (
     SURE_SHARE,
     THERMISTOR_TOLERANCE,
     TRIM,
+    coil_ohm,
     cold_thermistor_ohm,
     first_a,
     hot_thermistor_ohm,
     is_slower,
     most_thermistor_a,
     ohm_wanted,
+    pull_in_v,
     relays,
     resistor_ohm,
     resistor_w,
@@ -124,6 +126,15 @@ def test_the_relay_for_twelve_volts_is_a_twelve_volt_one() -> None:
     assert names[0].endswith("12 V")
     assert not any(name.startswith("TR5V") for name in names)  # their contacts bear 1 A
     assert relays(builtin(), 24.0, 23.0, 1.0) == ()  # nothing of the catalogue is for 24 V
+
+
+def test_a_resistor_before_a_coil() -> None:
+    """A 12 V coil of 720 Ω that pulls in at 9 V, on a line of 11.1 V: 0.95 x 11.1 / 9 - 1 is 17 % of 720 Ω, 120 Ω."""
+    relay = builtin().relays["G5Q SPST 12 V"]
+    assert coil_ohm(relay, 11.1) == 120.0
+    assert pull_in_v(relay, 120.0) == pytest.approx(9.0 * 840 / 720)
+    assert pull_in_v(relay, None) == 9.0
+    assert coil_ohm(relay, 9.6) is None  # it only just pulls in as it is
 
 
 @given(st.floats(1.0, 60.0), st.floats(0.0, 10.0))

@@ -47,6 +47,15 @@ def softened(sheet: Sheet, wires: tuple[str, ...] = ("w2",)) -> Sheet:
     return done(sheet, step, Bypass("RT1", ("RT1.2", "P1.-"), RELAY))
 
 
+def late(sheet: Sheet) -> Sheet:
+    """A bypassed thermistor with a resistor in the coil lead of its relay."""
+    after = softened(sheet)
+    ends = {"K1.c1", "K1.c2"}
+    lead = next(w for w in after.wires if "P1.-" in (w.start, w.end) and ends & {w.start, w.end})
+    (end,) = ends & {lead.start, lead.end}
+    return done(after, in_series("resistor", end, (lead.id,)))
+
+
 @pytest.mark.parametrize("kind", FIELDS)
 def test_any_part_of_two_terminals_goes_in_series(kind: str) -> None:
     one = PLACED["to the right"]
