@@ -1,13 +1,14 @@
 """Whether a remedy really mends its finding: it is carried out on a sheet that nobody sees, and that is assessed.
 
-Only the heater lines that the remedy touches are assessed, as others do not feel it.
+Only the heater lines that the remedy touches are assessed, as others do not feel it. For a finding of the warm-up these
+lines are switched on as well, once nothing is wrong with them in the steady state.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from core.assess import Memory, assess
 from core.catalogue import Catalogue
@@ -18,6 +19,10 @@ from core.mending import edit_of
 from core.nearby import around
 from core.remedy import Remedy
 from core.results import SEVERITIES, Assessment, Finding
+from core.sheet import Sheet
+
+if TYPE_CHECKING:
+    from core.switch_on import SwitchOn, Wish
 
 Effect = Literal["mends", "helps", "none"]
 
@@ -30,21 +35,34 @@ _UNJUDGED = frozenset(("type-unknown",))
 
 @dataclass(frozen=True)
 class _Trial:
-    """What the lines that a remedy touches report before and after it, and what of that is a new fault."""
+    """What the lines that a remedy touches report before and after it, what of that is a new fault, and the lines."""
 
-    was: tuple[Finding, ...] = ()
-    now: tuple[Finding, ...] = ()
-    new: tuple[Finding, ...] = ()
+    was: tuple[Finding, ...]
+    now: tuple[Finding, ...]
+    new: tuple[Finding, ...]
+    after: Sheet
 
 
 class Proof:
-    """Tries remedies on the sheet of an assessment, each but once. ``catalogue`` has the sheet's own types."""
+    """Tries remedies on the sheet of an assessment, each but once. ``catalogue`` has the sheet's own types.
 
-    def __init__(self, assessment: Assessment, catalogue: Catalogue) -> None:
+    ``switched`` is what switching that sheet on showed, as ``wish`` had it.
+    """
+
+    def __init__(
+        self,
+        assessment: Assessment,
+        catalogue: Catalogue,
+        switched: SwitchOn | None = None,
+        wish: Wish | None = None,
+    ) -> None:
         self.assessment = assessment
+        self.switched = switched
+        self._wish = wish
         self._catalogue = catalogue
         self._memory = Memory()
         self._trials: dict[Remedy, _Trial | None] = {}
+        self._warm_trials: dict[Remedy, _Trial] = {}
 
     def effect(self, finding: Finding, remedy: Remedy) -> Effect:
         """What a remedy does for its finding.
@@ -55,6 +73,8 @@ class Proof:
         if remedy not in self._trials:
             self._trials[remedy] = self._try(remedy)
         trial = self._trials[remedy]
+        if trial is not None and self.switched is not None and finding in self.switched.findings:
+            return "none" if trial.new else self._warm_effect(finding, remedy, trial.after, self.switched)
         if trial is None or not any(is_same(one, finding) for one in trial.was):
             return "none"
         new = trial.new
@@ -81,8 +101,25 @@ class Proof:
         there = {*before.part_by_id, *before.wire_by_id}
         was = tuple(one for one in self.assessment.findings if not there.isdisjoint(one.where))
         now = assess(after, self._catalogue, memory=self._memory).findings
-        known = {_key(one) for one in was if one.severity == "fault"}
-        return _Trial(was, now, tuple(o for o in now if o.severity == "fault" and _key(o) not in known))
+        return _Trial(was, now, _new(was, now), after)
+
+    def _warm_effect(self, finding: Finding, remedy: Remedy, after: Sheet, switched: SwitchOn) -> Effect:
+        """What a remedy does for a finding of the warm-up: the lines it touches are switched on."""
+        from core.switch_on import switch_on  # noqa: PLC0415 - seldom asked for, and it loads the engine
+
+        if remedy not in self._warm_trials:
+            there = {*after.part_by_id, *after.wire_by_id}
+            was = tuple(one for one in switched.findings if not there.isdisjoint(one.where))
+            now = switch_on(after, self._catalogue, self._wish, memory=self._memory).findings
+            self._warm_trials[remedy] = _Trial(was, now, _new(was, now), after)
+        trial = self._warm_trials[remedy]
+        return "none" if trial.new or any(is_same(one, finding) for one in trial.now) else "mends"
+
+
+def _new(was: tuple[Finding, ...], now: tuple[Finding, ...]) -> tuple[Finding, ...]:
+    """The faults that were not there before."""
+    known = {_key(one) for one in was if one.severity == "fault"}
+    return tuple(one for one in now if one.severity == "fault" and _key(one) not in known)
 
 
 def is_same(one: Finding, finding: Finding) -> bool:
