@@ -182,8 +182,8 @@ class _Runs:
         start = Start(sheet.mains.nominal_v, seconds=PATIENCE_S)
         run = warm_up(sheet, self._catalogue, start, self._told)
         self._done += 1
-        starts: bool = run.summary.supplies[supply.id].starts
-        return starts
+        found = run.summary.supplies.get(supply.id)
+        return found is not None and found.starts
 
     def _told(self, share: float) -> bool:
         return self._progress is None or self._progress(min(1.0, (self._done + share) / self._all))

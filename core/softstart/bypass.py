@@ -48,6 +48,8 @@ def by_bypass(search: Search) -> Variant | None:
             continue
         relay_id = search.part_id("relay")
         shown = search.trials.of(fit.sheet, relay_id)
+        if shown is None:
+            continue
         made = _variant(search, pair, fit, shown)
         if made.fits:
             return made

@@ -42,7 +42,8 @@ def _tried(
         sentence("Take a {a} supply", a=amps(limit_a)), (SetFields(search.line.supply.id, fields),)
     )
     sheet = search.done(remedy)
-    return None if sheet is None else (remedy, search.trials.of(sheet))
+    shown = None if sheet is None else search.trials.of(sheet)
+    return None if shown is None else (remedy, shown)
 
 
 def _smallest(search: Search, supply: DcSupply) -> tuple[Remedy, Shown, float] | None:

@@ -17,7 +17,7 @@ Way = Literal["resistor", "thermistor", "bypassed", "supply"]
 class Goal(msgspec.Struct, frozen=True):
     """What is wanted of a start: most amperes at first, and most volts over rated volts at any heater.
 
-    None leaves the amperes to the supply's own limit, and asks nothing of the volts.
+    None leaves the amperes to the supply's own limit, which is never exceeded, and asks nothing of the volts.
     """
 
     limit_a: float | None = None

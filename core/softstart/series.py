@@ -24,7 +24,7 @@ from core.softstart.sizes import (
 )
 
 MOST_RESISTORS = 6
-MOST_THERMISTORS = 8
+MOST_THERMISTORS = 12
 LEAST_OHM = 0.1
 FIRST_SHARE, STEP = 0.03, 1.7
 """Where heaters get too much at switch-on: the first size as a share of the warm line's ohms, and how sizes grow."""
@@ -46,6 +46,8 @@ def by_resistor(search: Search) -> Variant | None:
             return best
         value, fit = found
         shown = search.trials.of(fit.sheet)
+        if shown is None:
+            return best
         best = _resistor_variant(search, value, fit, shown)
         if search.is_good(shown) or not fit.warm.is_fit:
             return best
@@ -106,6 +108,8 @@ def by_thermistor(search: Search) -> Variant:
         if fit is None or not all(is_slower(kind, other) for other in failed):
             continue
         shown = search.trials.of(fit.sheet)
+        if shown is None:
+            continue
         cold = cold_thermistor_ohm(kind, search.line.sheet.ambient_c)
         figures = _figures(search, fit, kind.r25_ohm, cold)
         found.append(_variant(search, "thermistor", kind.designation, figures, fit, shown))
@@ -113,12 +117,20 @@ def by_thermistor(search: Search) -> Variant:
             search.calm.append(kind)
             return found[-1]  # the next would lose more
         failed.append(kind)
-    return max(found, key=_merit) if found else without_thermistor(search, "thermistor")
+    is_for_volts = search.goal.peak_ratio is not None
+    return (
+        max(found, key=lambda made: _merit(made.shown, is_for_volts))
+        if found
+        else without_thermistor(search, "thermistor")
+    )
 
 
-def _merit(made: Variant) -> tuple[bool, bool, float]:
-    shown = made.shown
-    return (shown.starts, shown.limited_s is None, shown.limited_s or 0.0) if shown else (False, False, 0.0)
+def _merit(shown: Shown | None, is_for_volts: bool) -> tuple[bool, bool, float]:
+    """What makes the one better that is not good enough: it starts, without the limit, or comes to it late."""
+    if shown is None:
+        return False, False, 0.0
+    late = -shown.peak_ratio if is_for_volts else shown.limited_s or 0.0
+    return shown.starts, shown.limited_s is None, late
 
 
 def kinds_of(search: Search) -> tuple[ThermistorType, ...]:

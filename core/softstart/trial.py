@@ -36,8 +36,8 @@ class Trials:
     tell: Callable[[float], bool] | None = None
     runs: int = 0
 
-    def of(self, sheet: Sheet, relay: str = "") -> Shown:
-        """The run of a sheet that came of the line's own.
+    def of(self, sheet: Sheet, relay: str = "") -> Shown | None:
+        """The run of a sheet that came of the line's own; None where it cannot be computed.
 
         Raises
         ------
@@ -56,13 +56,15 @@ class Trials:
             return self.tell is None or self.tell(min(1.0, (done + share) / MOST_RUNS))
 
         shown = _shown(warm_up(part, self.line.catalogue, start, told).summary, self.line, relay)
-        if isinstance(supply, DcSupply) and gives_up and shown.held_s > supply.trip_s:
+        if shown and isinstance(supply, DcSupply) and gives_up and shown.held_s > supply.trip_s:
             return replace(shown, outcome=_GIVES_UP[supply.overload], ready_s=None)
         return shown
 
 
-def _shown(summary: WarmupSummary, line: Line, relay: str) -> Shown:
-    supply = summary.supplies[line.supply.id]
+def _shown(summary: WarmupSummary, line: Line, relay: str) -> Shown | None:
+    supply = summary.supplies.get(line.supply.id)
+    if supply is None:
+        return None
     coil = summary.relays.get(relay)
     heaters = [one for sections in summary.heaters.values() for one in sections]
     first, longest = _at_limit(summary, supply, line.supply.id)

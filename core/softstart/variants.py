@@ -40,7 +40,7 @@ def variants(
     if line is None:
         return ()
     own = line.supply.limit_a if isinstance(line.supply, DcSupply) else math.inf
-    limit_a = own if goal.limit_a is None else goal.limit_a
+    limit_a = own if goal.limit_a is None else min(own, goal.limit_a)
     if line.cold_a <= limit_a and goal.peak_ratio is None:
         return ()
     search = Search(line, goal, limit_a, Trials(line, progress))

@@ -6,10 +6,9 @@ import math
 
 from core.catalogue.types import RelayType
 from core.results import sentence
-from core.rules.words import amps, ohms, percent, share, volts, watts
+from core.rules.words import amps, ohms, percent, seconds, share, volts, watts
 from core.sentences import Sentence, Text
 from core.softstart.results import Figures, Shown
-from core.units import Dimension, format_quantity
 
 NAMES: dict[str, Sentence] = {
     "resistor": sentence("Series resistor"),
@@ -31,11 +30,6 @@ BEHAVIOURS: dict[str, Sentence] = {
     "latch-off": sentence("that latches off"),
     "constant-current": sentence("that holds at its limit"),
 }
-
-
-def seconds(value: float) -> str:
-    """``12.3 s``."""
-    return format_quantity(value, Dimension.SECONDS)
 
 
 def together(*parts: Sentence | None) -> Sentence:

@@ -202,6 +202,45 @@ def test_nothing_is_proposed_where_nothing_is_wanted() -> None:
         assert each.figures.first_a <= 1.0 * (1 + 1e-6)
 
 
+def string(supply: DcSupply | Winding, ends: tuple[str, str]) -> Sheet:
+    """Three EL84 in series that warm up one faster than the other."""
+    times = (8.0, 14.0, 22.0)
+    tubes = tuple(
+        Tube(id=f"V{n}", type="EL84", warmup_s=s, at=(200.0 * n, 0.0)) for n, s in enumerate(times, 1)
+    )
+    pairs = (
+        (f"P1.{ends[0]}", "V1.4"),
+        ("V1.5", "V2.4"),
+        ("V2.5", "V3.4"),
+        ("V3.5", f"P1.{ends[1]}"),
+    )
+    wires = tuple(Wire(id=f"w{n}", start=one, end=other) for n, (one, other) in enumerate(pairs))
+    return Sheet(parts=(supply, *tubes), wires=wires)
+
+
+def test_a_string_is_kept_from_over_volts_at_switch_on() -> None:
+    """By itself the quick heater gets 1.78 times its volts on this winding; a thermistor takes that down."""
+    one = string(Winding(id="P1", rated_v=18.9, rated_a=1.5), ("a", "b"))
+    before = warm_up(one, builtin(), Start(230.0)).summary
+    assert max(sections[0].peak_v_ratio for sections in before.heaters.values()) > 1.7
+    made = found(one, goal=Goal(peak_ratio=1.45))
+    assert set(made) == {"resistor", "thermistor"}
+    thermistor = made["thermistor"]
+    after = check(one, thermistor)
+    assert after is not None and thermistor.fits
+    run = warm_up(after, builtin(), Start(230.0, seconds=120.0)).summary
+    assert max(sections[0].peak_v_ratio for sections in run.heaters.values()) <= 1.45
+    assert "of ∞" not in spoken(thermistor)
+    hard = found(one, goal=Goal(peak_ratio=1.01))["thermistor"]
+    assert not hard.fits and "of its rated volts" in spoken(hard)
+
+
+def test_a_goal_never_goes_beyond_the_supply_itself() -> None:
+    one = string(DcSupply(id="P1", set_v=18.9, limit_a=1.5, overload="hiccup"), ("+", "-"))
+    for made in found(one, goal=Goal(limit_a=9.0)).values():
+        assert made.way == "supply" or made.figures.limit_a == 1.5
+
+
 def test_a_search_can_be_given_up() -> None:
     one = boards(4)
     with pytest.raises(Cancelled):
