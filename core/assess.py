@@ -10,6 +10,7 @@ from msgspec.structs import replace
 from core.catalogue import Catalogue
 from core.circuit import Circuit, Island, build
 from core.limits import limits_of
+from core.relays import Answers, solve_cluster
 from core.results import (
     CHOSEN,
     COLD,
@@ -23,25 +24,25 @@ from core.results import (
 from core.rules import run_rules
 from core.rules.basis import Case
 from core.sheet import Mains, Sheet
-from core.solution import Answer, merge, solve_island
+from core.solution import Answer, merge
 from core.strings import topology
 from core.units import CELSIUS_TO_K
 
 
 class Memory:
-    """Solutions of islands seen before, so that an edit solves only the island it touched, and an undo none.
+    """Solutions of clusters seen before, so that an edit solves only the one it touched, and an undo none.
 
     Holds those of the present and the last few assessments, and of the last trial: a trial is of a sheet that is
     only considered, so that however many there are they push out nothing but each other. ``solved`` counts the
-    islands solved in the present one.
+    clusters solved in the present one.
     """
 
     GENERATIONS = 4
 
     def __init__(self) -> None:
-        self._past: deque[dict[Hashable, Answer]] = deque(maxlen=self.GENERATIONS)
-        self._tried: dict[Hashable, Answer] = {}
-        self._used: dict[Hashable, Answer] = {}
+        self._past: deque[dict[Hashable, Answers]] = deque(maxlen=self.GENERATIONS)
+        self._tried: dict[Hashable, Answers] = {}
+        self._used: dict[Hashable, Answers] = {}
         self._is_trial = False
         self.solved = 0
 
@@ -56,10 +57,10 @@ class Memory:
         self.solved = 0
 
     def solve(
-        self, island: Island, conditions: tuple[Condition, ...], ambient_k: float
-    ) -> tuple[Answer, ...]:
-        """The answers for an island; only conditions that are not in memory are solved, as one batch."""
-        keys = [(island, condition, ambient_k) for condition in conditions]
+        self, cluster: Island, conditions: tuple[Condition, ...], ambient_k: float
+    ) -> tuple[Answers, ...]:
+        """The answers for a cluster; only conditions that are not in memory are solved, as one batch."""
+        keys = [(cluster, condition, ambient_k) for condition in conditions]
         for key in keys:
             if key not in self._used:
                 known = next((past[key] for past in (*self._past, self._tried) if key in past), None)
@@ -67,7 +68,7 @@ class Memory:
                     self._used[key] = known
         missing = [key for key in keys if key not in self._used]
         if missing:
-            fresh = solve_island(island, tuple(condition for _, condition, _ in missing), ambient_k)
+            fresh = solve_cluster(cluster, tuple(condition for _, condition, _ in missing), ambient_k)
             self._used.update(zip(missing, fresh, strict=True))
             self.solved += 1
         return tuple(self._used[key] for key in keys)
@@ -129,9 +130,14 @@ def look_at(assessment: Assessment, catalogue: Catalogue, chosen: Condition, mem
 
 def _points(circuit: Circuit, conditions: tuple[Condition, ...], memory: Memory) -> dict[str, OperatingPoint]:
     ambient_k = circuit.sheet.ambient_c + CELSIUS_TO_K
-    answers = [memory.solve(island, conditions, ambient_k) for island in circuit.clusters if island.branches]
+    found: list[dict[Island, Answer]] = [{} for _ in conditions]
+    for cluster in circuit.clusters:
+        if cluster.branches:
+            for at, answers in enumerate(memory.solve(cluster, conditions, ambient_k)):
+                found[at].update(zip(cluster.members, answers, strict=True))
+    wired = [island for island in circuit.islands if island.branches]
     return {
-        condition.name: merge(circuit.sheet, condition, [answer[at] for answer in answers])
+        condition.name: merge(circuit.sheet, condition, [found[at][island] for island in wired])
         for at, condition in enumerate(conditions)
     }
 

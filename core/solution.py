@@ -1,4 +1,4 @@
-"""From a solved island to named values, with relays in the state that a start from cold leads to."""
+"""From a solved island to named values, and from those to the operating point of a sheet."""
 
 from __future__ import annotations
 
@@ -28,7 +28,6 @@ from core.sentences import sentence
 from core.sheet import Sheet, Tube
 from core.steady import Solution, magnitude, solve, without_limits
 
-MAX_RELAY_TRIES = 20
 _LEAST_BACK = 1e-9  # volts and watts by which a supply must be driven back to count as such
 
 
@@ -49,50 +48,10 @@ class IslandPoint:
 Answer = IslandPoint | Unsolved
 
 
-def solve_island(island: Island, conditions: tuple[Condition, ...], ambient_k: float) -> tuple[Answer, ...]:
-    """Solve one island at every condition; an unsolvable one gives an :class:`Unsolved` for that condition."""
-    if Coil not in island.kinds:
-        return _solve_group(island, conditions, frozenset(), ambient_k)
-    return tuple(_settle_relays(island, condition, ambient_k) for condition in conditions)
-
-
-def _settle_relays(island: Island, condition: Condition, ambient_k: float) -> Answer:
-    """Start released and let relays act until none changes; a cold start is the instant before any moves."""
-    pulled: frozenset[str] = frozenset()
-    seen = []
-    for _ in range(MAX_RELAY_TRIES):
-        answer = _solve_group(island, (condition,), pulled, ambient_k)[0]
-        if condition.cold or isinstance(answer, Unsolved):
-            return answer
-        after = _relays_after(island, answer, pulled)
-        if after == pulled:
-            return answer
-        seen.append(pulled)
-        pulled = after
-        if pulled in seen:
-            break
-    ids = tuple(branch.owner for branch in island.branches if isinstance(branch.law, Coil))
-    return Unsolved(
-        sentence("the relay chatters: pulling in takes away what pulled it in"), ids, island.terminals
-    )
-
-
-def _relays_after(island: Island, answer: IslandPoint, pulled: frozenset[str]) -> frozenset[str]:
-    after = set(pulled)
-    for branch in island.branches:
-        law = branch.law
-        if isinstance(law, Coil):
-            volts = answer.branches[branch.key].v
-            if branch.owner in pulled and volts < law.drop_out_v:
-                after.discard(branch.owner)
-            elif branch.owner not in pulled and volts >= law.pull_in_v:
-                after.add(branch.owner)
-    return frozenset(after)
-
-
-def _solve_group(
+def solve_island(
     island: Island, conditions: tuple[Condition, ...], pulled: frozenset[str], ambient_k: float
 ) -> tuple[Answer, ...]:
+    """Solve one island at every condition, with the relays ``pulled`` in; :class:`Unsolved` where it has no answer."""
     mains_v = np.array([condition.mains_v for condition in conditions])
     cold = np.array([condition.cold for condition in conditions])
     try:
@@ -108,7 +67,7 @@ def _solve_group(
         reason, ids = sentence("the numbers run out of range"), island.owners
     if len(conditions) > 1:
         # one condition may be at fault and the others not
-        return tuple(_solve_group(island, (one,), pulled, ambient_k)[0] for one in conditions)
+        return tuple(solve_island(island, (one,), pulled, ambient_k)[0] for one in conditions)
     return (Unsolved(reason, ids, island.terminals),)
 
 

@@ -11,10 +11,11 @@ from core.catalogue import Catalogue
 from core.chains.model import Caution, Feed, Load
 from core.circuit import Circuit, Island, build
 from core.elements.branch import GROUND, Beyond, Hot, Source
+from core.relays import Answers, solve_cluster
 from core.results import Condition, Unsolved, sentence
 from core.rules.words import listed, percent
 from core.sheet import Sheet
-from core.solution import Answer, IslandPoint, solve_island
+from core.solution import Answer, IslandPoint
 from core.units import CELSIUS_TO_K
 
 _LOST = ("not-heated", "half-heated", "wrong-strap", "heater-voltage", "heater-current", "string-balance")
@@ -62,18 +63,20 @@ def standing_of(before: Sheet, after: Sheet, catalogue: Catalogue, feed: Feed) -
     """How a feed stands on the sheet ``after`` wires have gone; one that is not solved gives nothing yet."""
     if feed.is_new:
         return Standing()
-    island = _island_of(build(after, catalogue), feed)
+    circuit = build(after, catalogue)
+    island = _island_of(circuit, feed)
     if island is None:
         return Standing()
     is_tied = any(GROUND in (branch.u, branch.v) for branch in island.branches)
     heaters = tuple(dict.fromkeys(b.owner for b in island.branches if isinstance(b.law, Hot)))
-    answer = _solved(island, after)
+    answer = _solved(circuit, island)
     if isinstance(answer, Unsolved):
         return Standing(is_tied=is_tied, heaters=heaters)
     amps, volts = _given(answer, feed)
     if before is not after:
-        old = _island_of(build(before, catalogue), feed)
-        answer_before = _solved(old, before) if old is not None else None
+        circuit = build(before, catalogue)
+        old = _island_of(circuit, feed)
+        answer_before = _solved(circuit, old) if old is not None else None
         if isinstance(answer_before, IslandPoint):
             volts = _given(answer_before, feed)[1]
     lift_v, second_v = answer.bias.get(feed.second, 0.0), answer.nodes.get(feed.second, 0.0)
@@ -84,9 +87,15 @@ def _island_of(circuit: Circuit, feed: Feed) -> Island | None:
     return next((one for one in circuit.islands if one.branches and feed.first in one.terminals), None)
 
 
-def _solved(island: Island, sheet: Sheet) -> Answer:
-    condition = Condition("nominal", sheet.mains.nominal_v)
-    return solve_island(island, (condition,), sheet.ambient_c + CELSIUS_TO_K)[0]
+def _solved(circuit: Circuit, island: Island) -> Answer:
+    cluster = next(one for one in circuit.clusters if island in one.members)
+    return _answers(circuit, cluster)[cluster.members.index(island)]
+
+
+def _answers(circuit: Circuit, cluster: Island) -> Answers:
+    """What the members of a cluster come to at nominal mains."""
+    condition = Condition("nominal", circuit.sheet.mains.nominal_v)
+    return solve_cluster(cluster, (condition,), circuit.sheet.ambient_c + CELSIUS_TO_K)[0]
 
 
 def _given(answer: IslandPoint, feed: Feed) -> tuple[float, float]:
@@ -134,21 +143,20 @@ def _owners(keys: Iterable[tuple[str, str]]) -> tuple[str, ...]:
 def _heater_volts(
     sheet: Sheet, catalogue: Catalogue, terminals: frozenset[str], keys: frozenset[tuple[str, str]]
 ) -> dict[tuple[str, str], float]:
-    """Volts of heater sections, by owner and pins, in islands with any of these terminals or sections."""
+    """Volts of heater sections, by owner and pins, in clusters with any of these terminals or sections."""
     owners = {owner for owner, _ in keys}
     found: dict[tuple[str, str], float] = {}
-    for island in build(sheet, catalogue).islands:
-        if not any(isinstance(branch.law, Hot) for branch in island.branches):
+    circuit = build(sheet, catalogue)
+    for cluster in circuit.clusters:
+        if Hot not in cluster.kinds:
             continue
-        if terminals.isdisjoint(island.terminals) and owners.isdisjoint(island.owners):
+        if terminals.isdisjoint(cluster.terminals) and owners.isdisjoint(cluster.owners):
             continue
-        answer = _solved(island, sheet)
-        if isinstance(answer, IslandPoint):
-            found.update({(one.owner, one.pins): one.v for one in answer.heaters})
-        elif island.kinds & {Source, Beyond}:
-            # what cannot be solved counts as heated
-            hot = [
-                (branch.owner, branch.law.pins) for branch in island.branches if isinstance(branch.law, Hot)
-            ]
-            found.update(dict.fromkeys(hot, 1.0))
+        for island, answer in zip(cluster.members, _answers(circuit, cluster), strict=True):
+            if isinstance(answer, IslandPoint):
+                found.update({(one.owner, one.pins): one.v for one in answer.heaters})
+            elif island.kinds & {Source, Beyond}:
+                # what cannot be solved counts as heated
+                hot = ((b.owner, b.law.pins) for b in island.branches if isinstance(b.law, Hot))
+                found.update(dict.fromkeys(hot, 1.0))
     return found

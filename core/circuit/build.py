@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -22,11 +22,13 @@ if TYPE_CHECKING:
 class Island:
     """Branches that influence each other: connected otherwise than through the chassis.
 
-    Equal islands have equal solutions, which is what makes them a key for remembering solutions.
+    Equal islands have equal solutions, which is what makes them a key for remembering solutions. A cluster is an
+    island too: ``joined`` are the islands that relays couple in it, none where it is only one.
     """
 
     branches: tuple[Branch, ...]
     terminals: tuple[str, ...]
+    joined: tuple[Island, ...] = field(default=(), compare=False, repr=False)
 
     @cached_property
     def _hash(self) -> int:
@@ -49,6 +51,19 @@ class Island:
     def kinds(self) -> frozenset[type]:
         """The kinds of law in it."""
         return frozenset(type(branch.law) for branch in self.branches)
+
+    @cached_property
+    def relays(self) -> frozenset[str]:
+        """Ids of the relays that have their coil or a contact in it."""
+        if not self.kinds & {Coil, Contact}:
+            return frozenset()
+        coils = (branch.owner for branch in self.branches if isinstance(branch.law, Coil))
+        return frozenset((*coils, *(b.law.relay for b in self.branches if isinstance(b.law, Contact))))
+
+    @property
+    def members(self) -> tuple[Island, ...]:
+        """The islands of a cluster; of any other the island itself."""
+        return self.joined or (self,)
 
     @cached_property
     def _closed(
@@ -94,18 +109,12 @@ class Circuit:
     @cached_property
     def clusters(self) -> tuple[Island, ...]:
         """Islands, those joined that a relay couples: its coil in one of them works its contact in another."""
-        coils = {
-            branch.owner: at
-            for at, island in enumerate(self.islands)
-            for branch in island.branches
-            if isinstance(branch.law, Coil)
-        }
+        first: dict[str, int] = {}
         merged: Merging[int] = Merging()
         joined = False
         for at, island in enumerate(self.islands):
-            for branch in island.branches if Contact in island.kinds else ():
-                if isinstance(branch.law, Contact) and branch.law.relay in coils:
-                    joined = merged.join(coils[branch.law.relay], at) or joined
+            for relay in island.relays:
+                joined = merged.join(first.setdefault(relay, at), at) or joined
         if not joined:
             return self.islands
         groups: dict[int, list[Island]] = {}
@@ -118,6 +127,7 @@ class Circuit:
         return Island(
             tuple(branch for key, branch in self.branches.items() if key in keys),
             tuple(terminal for island in islands for terminal in island.terminals),
+            tuple(islands),
         )
 
     @cached_property

@@ -173,7 +173,7 @@ class Case:
         """Whether the supply of a line reaches the chassis; where nothing is solved, whether anything does."""
         if not line.ground:
             return False
-        if any(set(line.island.terminals) <= set(miss.island) for miss in self.nominal.unsolved):
+        if any(miss.island == line.island.terminals for miss in self.nominal.unsolved):
             return True
         return any(source.u in self.nominal.bias for source in line.island.sources if not is_lift(source))
 

@@ -229,7 +229,12 @@ def _relay(case: Case, relay: Relay, name: Text) -> _Reason:
     """A heater behind a relay contact, with what the coil gets against what it needs."""
     coil, law = case.nominal.branches.get(relay.id), case.circuit.branches[relay.id].law
     values: dict[str, Text] = {"name": name, "id": relay.id}
-    if coil is None or not isinstance(law, Coil) or coil.pulled_in:
+    if coil is None:
+        return _Reason(
+            sentence("{name} stays cold: {id} stands open, as the line of its coil is not solved.", **values),
+            sentence("Put the line of the coil of {id} right first.", **values),
+        )
+    if not isinstance(law, Coil) or coil.pulled_in:
         return _Reason(
             sentence("{name} stays cold: {id} stands open while it is pulled in.", **values),
             sentence("Move the heater to the other contact of {id}.", **values),

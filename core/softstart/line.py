@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from core.assess import assess
 from core.catalogue import Catalogue
 from core.circuit import Island, build
-from core.elements.branch import Coil, Hot, Source
+from core.elements.branch import Hot, Source
 from core.results import COLD, NOMINAL, Assessment, HeaterPoint, Limits
 from core.sheet import AnyPart, Battery, Chassis, DcSupply, Elevation, Sheet, Winding, split_terminal
 from core.terminals import terminal_names
@@ -84,7 +84,7 @@ def line_of(sheet: Sheet, catalogue: Catalogue, supply_id: str) -> Line | None:
         return None
     free = with_supply(sheet, unlimited(supply))
     island = island_of(free, catalogue, supply_id)
-    if island is None or Coil in island.kinds:
+    if island is None or island.relays:
         return None
     side = _side_of(free, supply)
     heaters = tuple(dict.fromkeys(b.owner for b in island.branches if isinstance(b.law, Hot)))
