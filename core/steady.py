@@ -256,8 +256,9 @@ class Stepper:
         """Rows of the stiff sources, of thermistors of so many ohms and volts, and of diodes, put together."""
         stiff_across, stiff_own, stiff_right = stiff
         ntc_right = ntc_v[..., None]
-        diode_right = np.where(on, self.network.diodes, 0.0)[..., None]
         parts = stiff_right.shape[-1]
+        diode_right = np.zeros((*on.shape, parts))
+        diode_right[..., -1] = np.where(on, self.network.diodes, 0.0)  # there is none in a line with AC
         return (
             np.concatenate((stiff_across, np.ones_like(ntc_ohm), np.where(on, 1.0, -_LEAKAGE_S)), axis=1),
             np.concatenate((stiff_own, -ntc_ohm, np.where(on, -_DIODE_OHM, 1.0)), axis=1),
@@ -265,7 +266,7 @@ class Stepper:
                 (
                     stiff_right,
                     np.broadcast_to(ntc_right, (*ntc_ohm.shape, parts)),
-                    np.broadcast_to(diode_right, (*on.shape, parts)),
+                    diode_right,
                 ),
                 axis=1,
             ),

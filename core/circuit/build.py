@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -120,9 +120,12 @@ class Circuit:
         groups: dict[int, list[Island]] = {}
         for at, island in enumerate(self.islands):
             groups.setdefault(merged.find(at), []).append(island)
-        return tuple(group[0] if len(group) == 1 else self._joined(group) for group in groups.values())
+        return tuple(self.join(group) for group in groups.values())
 
-    def _joined(self, islands: list[Island]) -> Island:
+    def join(self, islands: Sequence[Island]) -> Island:
+        """Some islands as one, in the order of the sheet; a single one as it is."""
+        if len(islands) == 1:
+            return islands[0]
         keys = {branch.key for island in islands for branch in island.branches}
         return Island(
             tuple(branch for key, branch in self.branches.items() if key in keys),

@@ -110,16 +110,17 @@ def compile_island(
     UnsolvableError
         Where sources without resistance contradict each other, or the island holds what is not computed.
     """
-    has_ac = island.has_ac
-    _refuse_beyond(island, has_ac)
+    for member in island.members:
+        _refuse_beyond(member)
     branches, node_of = island.closed(pulled_in, moving)
     terminals, node_count, grounded = _number_nodes(island, branches, node_of)
-    return _arrays(branches, terminals, node_count, grounded, has_ac, ambient_k)
+    return _arrays(branches, terminals, node_count, grounded, island.has_ac, ambient_k)
 
 
-def _refuse_beyond(island: Island, has_ac: bool) -> None:
+def _refuse_beyond(island: Island) -> None:
     if not island.kinds & {Beyond, Reactive, Rectifying}:
         return
+    has_ac = island.has_ac
     for branch in island.branches:
         law = branch.law
         if isinstance(law, Beyond):

@@ -9,7 +9,8 @@ from functools import cached_property
 import numpy as np
 
 from core.catalogue import Catalogue
-from core.circuit import build
+from core.circuit import Circuit, Island, build
+from core.circuit.network import compile_island
 from core.elements.tungsten import Array
 from core.errors import UnsolvableError
 from core.results import INSTANT, Condition, OperatingPoint, Unsolved
@@ -62,9 +63,10 @@ def warm_up(sheet: Sheet, catalogue: Catalogue, start: Start, progress: Progress
     """
     circuit = build(sheet, catalogue)
     ambient_k = sheet.ambient_c + CELSIUS_TO_K
-    islands = [island for island in circuit.clusters if island.sources]
-    lines: list[Sampled] = []
     unsolved: list[Unsolved] = []
+    sound = [_sound(circuit, cluster, ambient_k, unsolved) for cluster in circuit.clusters]
+    islands = [island for island in sound if island.sources]
+    lines: list[Sampled] = []
     with np.errstate(all="ignore"):
         for number, island in enumerate(islands):
             part = None if progress is None else _share(progress, number, len(islands))
@@ -75,6 +77,21 @@ def warm_up(sheet: Sheet, catalogue: Catalogue, start: Start, progress: Progress
         summary = summarise(sheet, catalogue, start, tuple(lines), tuple(unsolved))
     end_s = min([start.seconds, *(line.run.end_s for line in lines)])
     return WarmupRun(sheet, start, tuple(lines), summary, end_s)
+
+
+def _sound(circuit: Circuit, cluster: Island, ambient_k: float, unsolved: list[Unsolved]) -> Island:
+    """A cluster without the lines that cannot be computed; the relays of those stay released."""
+    if not cluster.joined:
+        return cluster
+    sound = []
+    for member in cluster.joined:
+        try:
+            compile_island(member, frozenset(), ambient_k)
+        except UnsolvableError as error:
+            unsolved.append(Unsolved(error.reason, error.ids, member.terminals))
+        else:
+            sound.append(member)
+    return circuit.join(sound)
 
 
 def _share(progress: Progress, number: int, count: int) -> Callable[[float], bool]:

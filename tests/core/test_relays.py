@@ -24,6 +24,7 @@ from core.sheet import (
     DcSupply,
     Diode,
     MainsFeed,
+    RectifiedSupply,
     Relay,
     Resistor,
     Sheet,
@@ -31,6 +32,7 @@ from core.sheet import (
     Winding,
 )
 from core.storage import load
+from core.warmup import Start, WarmupRun, warm_up
 from tests.core.circuits import el84, wired
 
 CATALOGUE = load_builtin()
@@ -288,6 +290,39 @@ class TestWhatHasNoAnswer:
         parts = [*softly_started(Battery(id="T1", emf_v=6.3))]
         straps = f"{AUXILIARY} U1.-=E1.e T1.+=V1.4 T1.-=V1.5 T1.-=E1.e K1.com=T1.+ K1.no=T1.-"
         assert "no-chassis-reference" not in {one.rule for one in check(wired(parts, straps)).findings}
+
+
+class TestWarmUp:
+    """The lines of a cluster run as one network in time, and end where the steady state has them."""
+
+    def run(self, sheet: Sheet) -> WarmupRun:
+        return warm_up(sheet, CATALOGUE, Start(mains_v=230.0, seconds=300.0))
+
+    def test_a_diode_beside_an_alternating_line(self) -> None:
+        """The diode across a coil blocks for ever; one in series with it takes its volts from the DC alone."""
+        parts = [*softly_started(), Diode(id="D1", forward_v=0.7), Diode(id="D2", forward_v=0.7)]
+        coil = "U1.+=D1.a D1.k=K1.c1 U1.-=K1.c2 D2.k=K1.c1 D2.a=K1.c2"
+        sheet = wired(parts, f"{coil} {AC_LINE} {BRIDGE}")
+        run = self.run(sheet)
+        assert run.summary.unsolved == ()
+        end, steady = run.at(run.end_s), nominal(sheet)
+        assert end.branches["K1"].v == pytest.approx(steady.branches["K1"].v, rel=1e-9)
+        assert end.branches["D1"].v == pytest.approx(0.7, abs=1e-3)
+        assert end.branches["D2"].a == pytest.approx(0.0, abs=1e-6)
+        assert end.heaters["V1"][0].v == pytest.approx(steady.heaters["V1"][0].v, rel=1e-4)
+
+    def test_a_line_that_is_not_computed_leaves_the_others(self) -> None:
+        """The relay of that line stays released, as in the steady state."""
+        parts = [RectifiedSupply(id="U1", rated_v=12.0, rated_a=1.0), *softly_started()[1:]]
+        sheet = wired(parts, f"{AUXILIARY} {AC_LINE} {BRIDGE}")
+        run, steady = self.run(sheet), nominal(sheet)
+        assert (
+            [miss.ids for miss in run.summary.unsolved] == [miss.ids for miss in steady.unsolved] == [("U1",)]
+        )
+        assert "K1.c1" in run.summary.unsolved[0].island
+        assert run.summary.events == ()
+        assert run.at(run.end_s).heaters["V1"][0].v == pytest.approx(steady.heaters["V1"][0].v, rel=1e-4)
+        assert steady.heaters["V1"][0].v < 5.0
 
 
 class TestMemory:
