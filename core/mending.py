@@ -15,7 +15,7 @@ from msgspec.structs import replace
 from core.catalogue.wire import ohm_per_m
 from core.edits import PREFIXES, Edit, add_part, add_wire, fresh_id, in_turn, remove, set_part, set_wire
 from core.errors import EditError
-from core.placing import Point, free_place, is_free, lead_of
+from core.placing import Point, free_place, is_free, lead_of, roomy_place
 from core.remedy import (
     Across,
     Bypass,
@@ -308,11 +308,11 @@ def _between(sheet: Sheet, terminal: str, others: Iterable[str]) -> tuple[Point,
     to_x, to_y = min(ends, key=lambda at: _way(at, (x, y))) if ends else (x, y + 2 * BELOW)
     dx, dy = ((max(-BESIDE, min(BESIDE, way / 2))) for way in (to_x - x, to_y - y))
     if abs(to_y - y) > abs(to_x - x):
-        at = free_place(sheet, (x + dx, y + dy), "resistor")
+        at = roomy_place(sheet, (x + dx, y + dy), "resistor")
         return at, 90 if at[1] >= y else 270
     lead = lead_of(part, split_terminal(terminal)[1])
     level = dy or (lead - LABEL if lead < 0 else lead)  # the label below it is to clear the other lead
-    at = free_place(sheet, (x + dx, y + level), "resistor")
+    at = roomy_place(sheet, (x + dx, y + level), "resistor")
     return at, 0 if at[0] >= x else 180
 
 
@@ -322,7 +322,7 @@ def _beside(sheet: Sheet, part: AnyPart) -> tuple[Point, Turn]:
     is_upright = part.turn in (90, 270)
     sides = ((x - ASIDE, y), (x + ASIDE, y)) if is_upright else ((x, y - BELOW), (x, y + BELOW))
     at = next((side for side in sides if is_free(sheet, side, "relay")), None)
-    at = at or free_place(sheet, sides[0], "relay")
+    at = at or roomy_place(sheet, sides[0], "relay")
     if abs(at[0] - x) > abs(at[1] - y):
         return at, 0 if at[0] < x else 180
     return at, 90 if at[1] < y else 270

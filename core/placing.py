@@ -20,6 +20,9 @@ HALVES: dict[str, Point] = {
     "elevation": (20.0, 30.0),
 }
 """Half the room that a part takes with its label, across and down, whichever way it is turned."""
+FIGURES: Point = (110.0, 120.0)
+"""Half the room that a tube takes with its figures and a lane for wires."""
+ROOMY = 200.0
 _SUPPLY = (70.0, 70.0)
 _USUAL = (50.0, 50.0)
 
@@ -44,16 +47,27 @@ def is_free(sheet: Sheet, at: Point, kind: str) -> bool:
     return _has_room(at, half_of(kind), _rooms(sheet))
 
 
-def free_place(sheet: Sheet, near: Point, kind: str) -> Point:
-    """The free point of the grid nearest to a place; the place itself where all is full for far around."""
+def roomy_place(sheet: Sheet, near: Point, kind: str) -> Point:
+    """A free point where wires may pass between a part and the figures of tubes; any free one if that is far off."""
+    at = free_place(sheet, near, kind, FIGURES)
+    is_near = max(abs(at[0] - near[0]), abs(at[1] - near[1])) <= ROOMY
+    return at if is_near else free_place(sheet, near, kind)
+
+
+def free_place(sheet: Sheet, near: Point, kind: str, tube: Point | None = None) -> Point:
+    """The free point of the grid nearest to a place; the place itself where all is full for far around.
+
+    ``tube`` is half the room that tubes take, where it is not the usual.
+    """
     x, y = (round(value / GRID) * GRID + 0.0 for value in near)
-    rooms, half = _rooms(sheet), half_of(kind)
+    rooms, half = _rooms(sheet, tube), half_of(kind)
     around = ((x + dx, y + dy) for dx, dy in _ring_points())
     return next((at for at in around if _has_room(at, half, rooms)), (_inside(x), _inside(y)))
 
 
-def _rooms(sheet: Sheet) -> list[tuple[Point, Point]]:
-    return [room for part in sheet.parts if (room := _room(part)) is not None]
+def _rooms(sheet: Sheet, tube: Point | None = None) -> list[tuple[Point, Point]]:
+    rooms = [(part, room) for part in sheet.parts if (room := _room(part)) is not None]
+    return [(room[0], tube) if tube and part.kind == "tube" else room for part, room in rooms]
 
 
 def _has_room(at: Point, half: Point, rooms: list[tuple[Point, Point]]) -> bool:

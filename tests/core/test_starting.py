@@ -69,7 +69,7 @@ def test_only_the_tubes_that_are_asked_about_are_counted() -> None:
 
 
 def test_more_is_possible_than_certain_and_a_larger_supply_starts_no_fewer() -> None:
-    small, large = (counted(boards(4, limit_a=limit)).by_overload for limit in (2.4, 4.8))
+    small, large = (counted(boards(3, limit_a=limit)).by_overload for limit in (1.7, 3.4))
     for kind in OVERLOADS:
         assert small[kind].certain <= small[kind].possible
         assert small[kind].certain <= large[kind].certain
@@ -127,7 +127,8 @@ def test_a_count_can_be_given_up_and_tells_how_far_it_is() -> None:
 
 
 def test_boards_without_a_sheet_are_counted_as_those_on_one() -> None:
-    supply = DcSupply(id="P1", set_v=12.0, limit_a=3.0, overload="hiccup")
+    supply = DcSupply(id="P1", set_v=12.0, limit_a=1.0, overload="hiccup")
     plain = most_that_start(12.0, 0.52, 5.33, supply)
-    on_sheet = counted(boards(len(plain.units)))
+    on_sheet = counted(boards(len(plain.units), limit_a=1.0))
+    assert len(plain.units) == 3
     assert plain.by_overload == on_sheet.by_overload
