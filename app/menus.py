@@ -275,6 +275,9 @@ SAMPLES = (
     QT_TRANSLATE_NOOP("Menus", "Twelve volts on the bench"),
     QT_TRANSLATE_NOOP("Menus", "Mains string radio"),
     QT_TRANSLATE_NOOP("Menus", "Five mistakes"),
+    QT_TRANSLATE_NOOP("Menus", "Cold start"),
+    QT_TRANSLATE_NOOP("Menus", "Cold start with a thermistor"),
+    QT_TRANSLATE_NOOP("Menus", "Cold start with thermistor and relay"),
 )
 """The titles of the built-in sheets, which stand in their files."""
 

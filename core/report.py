@@ -34,7 +34,7 @@ def check_report(assessment: Assessment) -> dict[str, Any]:
         "title": assessment.sheet.title,
         "conditions": [_condition(point) for point in hot],
         "strings": [list(group) for group in assessment.strings],
-        "findings": [_finding(finding) for finding in assessment.findings],
+        "findings": [finding_data(finding) for finding in assessment.findings],
     }
 
 
@@ -94,7 +94,8 @@ def _branch(branch: BranchPoint) -> dict[str, Any]:
     return found
 
 
-def _finding(finding: Finding) -> dict[str, Any]:
+def finding_data(finding: Finding) -> dict[str, Any]:
+    """A finding as plain data; values that are infinite become None."""
     finite = finding.value is not None and abs(finding.value) != float("inf")
     return {
         "rule": finding.rule,
@@ -127,9 +128,14 @@ def report_lines(assessment: Assessment) -> Iterator[str]:
                 figures = _figures(heater.v, heater.a, heater.w)
                 yield f"  {name:<10} {figures}  {format_percent(heater.deviation_pct)}  {heater.heater_k:.0f} K"
     yield ""
-    if not assessment.findings:
+    yield from finding_lines(assessment.findings)
+
+
+def finding_lines(findings: tuple[Finding, ...]) -> Iterator[str]:
+    """Findings as lines of text, those that are alike together; a line that says so where there are none."""
+    if not findings:
         yield "No findings."
-    for group in alike(assessment.findings):
+    for group in alike(findings):
         worst = worst_of(group)
         when = " at " + ", ".join(f.condition for f in group if f.condition) if worst.condition else ""
         yield f"{worst.severity}: {worst.rule}: {worst.title}{when}"

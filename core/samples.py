@@ -9,7 +9,15 @@ from resources import names, read_bytes
 
 _FOLDER = "samples"
 _SUFFIX = ".heaterloom"
-_ORDER = ("rehearsal-amplifier", "twelve-volt-bench", "mains-string-radio", "five-mistakes")
+_ORDER = (
+    "rehearsal-amplifier",
+    "twelve-volt-bench",
+    "mains-string-radio",
+    "five-mistakes",
+    "cold-start",
+    "cold-start-thermistor",
+    "cold-start-relay",
+)
 
 
 @cache

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Protocol
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QRectF, QSize, QSizeF
 from PySide6.QtGui import QImage, QImageWriter, QPageLayout, QPageSize, QPainter, QPdfWriter
@@ -14,6 +15,7 @@ from app.pictures.letters import with_font, with_outlines
 from app.pictures.options import PictureOptions
 from app.pictures.paper import paint_pages, plan_of
 from app.pictures.picture import Picture
+from app.theme import Theme
 from core.catalogue import Catalogue
 from core.results import Condition
 from core.sheet import Sheet
@@ -49,10 +51,30 @@ def write_picture(
 
 def picture_bytes(picture: Picture, kind: str) -> bytes:
     """A picture as the bytes of a ``.svg``, ``.png`` or ``.pdf`` file."""
-    return {".svg": _svg, ".png": _png, ".pdf": _pdf}[kind](picture)
+    return {".svg": svg_bytes, ".png": png_bytes, ".pdf": _pdf}[kind](picture)
 
 
-def _svg(picture: Picture) -> bytes:
+class Drawable(Protocol):
+    """Anything that can be painted at its actual size: a sheet, or a plot."""
+
+    title: str
+    theme: Theme
+    options: PictureOptions
+
+    @property
+    def width(self) -> float:
+        """Units from left to right."""
+
+    @property
+    def height(self) -> float:
+        """Units from top to bottom."""
+
+    def paint(self, painter: QPainter, tinted: bool = True) -> None:
+        """Paint it with its corner at the painter's origin."""
+
+
+def svg_bytes(picture: Drawable) -> bytes:
+    """A picture as the bytes of an SVG file."""
     data = QByteArray()
     generator = QSvgGenerator()
     buffer = QBuffer(data)
@@ -68,7 +90,8 @@ def _svg(picture: Picture) -> bytes:
     return (with_outlines(text) if picture.options.outlines else with_font(text)).encode()
 
 
-def _png(picture: Picture) -> bytes:
+def png_bytes(picture: Drawable) -> bytes:
+    """A picture as the bytes of a PNG file, two pixels a unit."""
     size = QSize(round(picture.width * PNG_SCALE), round(picture.height * PNG_SCALE))
     image = QImage(size, QImage.Format.Format_ARGB32_Premultiplied)
     image.setDevicePixelRatio(PNG_SCALE)

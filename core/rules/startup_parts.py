@@ -246,11 +246,12 @@ def _never(case: StartupCase, summary: WarmupSummary) -> Iterator[Finding]:
 def relay_early(case: StartupCase) -> Iterator[Finding]:
     """Contacts that close while the inrush is still above the limit of a supply."""
     for summary in case.summaries:
+        told = set()
         for event in summary.events:
-            if event.what == "closes":
-                pushed = _pushed(summary, event.t_s)
-                if pushed is not None:
-                    yield _early(summary, event.part, event.t_s, *pushed)
+            pushed = _pushed(summary, event.t_s) if event.what == "closes" else None
+            if pushed is not None and event.part not in told:
+                told.add(event.part)
+                yield _early(summary, event.part, event.t_s, *pushed)
 
 
 def _pushed(summary: WarmupSummary, t_s: float) -> tuple[str, float] | None:

@@ -29,7 +29,9 @@ MOST_EVENTS = 1000
 MOST_STEPS = 60_000
 LATEST_S = 7200.0
 """A supply still at its limit at the end is followed this far to learn whether it starts at all."""
-_MOST_RETRIES = 120
+_MOST_RETRIES = 400
+_MOST_LEAPS = 40
+_LEAP = 8.0
 _SAME_K = 0.01  # a supply that finds everything this near to where it was at its last try will never start
 _LEAST_H = 1e-12
 
@@ -163,6 +165,9 @@ class _Runner:
         self.course.end_modes = self.at.modes.copy()
         restarts_then = dict(self.course.restarts)
         quiet, self.progress = self.progress, None
+        if self._never_starts():
+            self.is_decided = True
+            return
         try:
             while self._undecided() and self.t < LATEST_S + self.start.seconds:
                 if quiet is not None and not quiet(1.0):
@@ -172,6 +177,44 @@ class _Runner:
             pass
         self.is_decided = not self._undecided() or self.t >= LATEST_S
         self.course.restarts = restarts_then
+
+    def _never_starts(self) -> bool:
+        """Whether a line whose one supply cuts out and tries again does so for ever.
+
+        From one try to the next all temperatures go up the further, the higher they were: so they never pass a
+        state that a try does not raise. Such a state is looked for ahead of the present one, in leaps.
+        """
+        if len(self.board.stiff) != 1 or self.board.coils or self.clock or not len(self.y):
+            return False
+        y = self.course.at_retry.get(self.board.owners[0])
+        if y is None or self.at.modes[0] != TRIPPED:
+            return False
+        leap = _LEAP
+        for _ in range(_MOST_LEAPS):
+            after = self._after_a_try(y)
+            if after is None:
+                return False
+            if np.max(np.abs(after - y)) < _SAME_K:
+                return True
+            ahead = after + leap * (after - y)
+            found = self._after_a_try(ahead)
+            if found is not None and np.all(found <= ahead):
+                return True
+            goes_on = found is not None and bool(np.all(found >= ahead))
+            y = found if found is not None and goes_on else after
+            leap = leap * 1.5 if goes_on else leap / 2
+        return False
+
+    def _after_a_try(self, y: Array) -> Array | None:
+        """The state at the next try after one that begins at ``y``; None where the supply starts."""
+        source = self.board.stiff[0]
+        seconds = source.trip_s + source.retry_s
+        once = Start(self.start.mains_v, seconds=seconds)
+        runner = _Runner(self.island, self.bodies, self.board, once, None)
+        runner.y, runner.segment_from = y, (0.0, y)
+        runner.model = self.board.settle(runner.at, y, 0.0)
+        runner._follow(seconds)
+        return runner.y if any(event.what == "tries again" for event in runner.course.events) else None
 
     def _undecided(self) -> bool:
         for index, owner in enumerate(self.board.owners):

@@ -9,6 +9,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from app.main import main
 from core.samples import sample_bytes, sample_names
@@ -199,3 +200,41 @@ def test_a_missing_library_is_answered_with_the_apt_line() -> None:
 def test_the_samples_are_sheets() -> None:
     for name in sample_names():
         assert load(sample_bytes(name), name).parts
+
+
+@pytest.mark.parametrize(("name", "status"), [("cold-start", 1), ("cold-start-relay", 0)])
+def test_warmup_tells_whether_it_starts(
+    name: str, status: int, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    assert main(["warmup", name, "--seconds", "20", "--dip", "0"]) == status
+    assert ("does not start" in capsys.readouterr().out) == bool(status)
+    assert main(["warmup", name, "--seconds", "20", "--json"]) == status
+    found = json.loads(capsys.readouterr().out)
+    assert found["format"] == "heaterloom-warmup"
+    assert found["supplies"]["U1"]["starts"] == (status == 0)
+    assert len(found["t_s"]) == len(found["heaters"]["V3"][0]["v"])
+    table = tmp_path / "run.csv"
+    assert main(["warmup", name, "--seconds", "20", "--csv", str(table)]) == status
+    assert table.read_text().splitlines()[0].startswith("t_s,U1 (V),U1 (A)")
+
+
+@pytest.mark.parametrize(
+    "given",
+    [
+        ["--seconds", "0"],
+        ["--seconds", "1e9"],
+        ["--dip", "-1"],
+        ["--picture", "run.txt"],
+        ["--csv", "no/where.csv"],
+    ],
+)
+def test_warmup_refuses_what_it_cannot_use(given: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["warmup", "cold-start-relay", *given]) == 2
+    assert capsys.readouterr().err.startswith("heaterloom: ")
+
+
+@pytest.mark.parametrize("ending", [".svg", ".png", ".pdf"])
+def test_warmup_draws_itself(ending: str, tmp_path: Path, qapp: QApplication) -> None:
+    target = tmp_path / f"run{ending}"
+    assert main(["warmup", "cold-start-relay", "--seconds", "20", "--picture", str(target)]) == 0
+    assert target.read_bytes().startswith({".svg": b"<?xml", ".png": b"\x89PNG", ".pdf": b"%PDF"}[ending])
