@@ -187,7 +187,7 @@ class _Runner:
         if len(self.board.stiff) != 1 or self.board.coils or self.clock or not len(self.y):
             return False
         y = self.course.at_retry.get(self.board.owners[0])
-        if y is None or self.at.modes[0] != TRIPPED:
+        if y is None or self.at.modes[0] not in (TRIPPED, LIMITING):
             return False
         leap = _LEAP
         for _ in range(_MOST_LEAPS):
