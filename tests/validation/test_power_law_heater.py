@@ -7,7 +7,7 @@ stiff integrator (relative tolerance 1e-11) run to its end. With radiation alone
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -16,26 +16,12 @@ from core.catalogue import Catalogue
 from core.circuit import build
 from core.circuit.network import compile_island
 from core.elements.heater import heater_law
-from core.elements.tungsten import Array
 from core.sheet import Battery, Sheet, Tube
 from core.steady import Solution, solve
+from tests.validation.heaters_in_time import PowerCurve
 
 AMBIENT_K = 300.0
 M = 1.2
-
-
-@dataclass(frozen=True)
-class PowerCurve:
-    """R over R(300 K) as a power of T."""
-
-    exponent: float
-
-    def ratio(self, kelvin: Array) -> tuple[Array, Array]:
-        value = (kelvin / AMBIENT_K) ** self.exponent
-        return value, self.exponent * value / kelvin
-
-    def temperature(self, ratio: Array) -> Array:
-        return AMBIENT_K * np.asarray(ratio) ** (1 / self.exponent)
 
 
 @pytest.fixture(scope="module")
@@ -46,7 +32,9 @@ def at(wired: Callable[..., Sheet], catalogue: Catalogue) -> Callable[[float], S
         sheet = wired([Battery(id="B1", emf_v=volts), Tube(id="V1", type="6SN7GT")], "B1.+=V1.7 V1.8=B1.-")
         network = compile_island(build(sheet, catalogue).islands[0], frozenset(), AMBIENT_K)
         ratio = np.array([(1400 / AMBIENT_K) ** M])
-        law = heater_law(np.array([6.3]), np.array([0.3]), ratio, np.array([True]), AMBIENT_K, PowerCurve(M))
+        law = heater_law(
+            np.array([6.3]), np.array([0.3]), ratio, np.array([True]), AMBIENT_K, PowerCurve(M, AMBIENT_K)
+        )
         return solve(replace(network, heaters=law), np.array([230.0, 230.0]), np.array([False, True]))
 
     return run
