@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 import numpy as np
 from scipy.integrate import quad
@@ -60,7 +61,7 @@ class Course:
     def integral(self, of: Callable[[float], float], end_s: float) -> float:
         """Of a quantity from switching on to ``end_s``."""
         edges = [step.t0 for step in self.path if step.t0 < end_s] + [end_s]
-        return float(sum(quad(of, a, b)[0] for a, b in zip(edges, edges[1:], strict=False)))
+        return float(sum(quad(of, a, b)[0] for a, b in pairwise(edges)))
 
 
 def course(bodies: Bodies, ports: Ports, seconds: float) -> Course:
