@@ -25,7 +25,7 @@ from core.warmup.capacity import unit_times
 from core.warmup.results import Start
 from tests.core.circuits import wired
 
-EXAMPLES = settings(max_examples=int(os.environ.get("HEATERLOOM_EXAMPLES", "200")) // 10, deadline=None)
+EXAMPLES = settings(max_examples=int(os.environ.get("HEATERLOOM_EXAMPLES", "200")) // 20, deadline=None)
 ROOM_K = 298.15
 CATHODE_K, CATHODE_SHARE = 1050.0, 3.0
 PINS = {"EL84": "45", "300B": "14", "lamp": "12"}
