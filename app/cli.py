@@ -9,9 +9,9 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from app.files import write_atomically
 from app.screen import need_libraries
 from app.sources import SourceError, load_catalogue, open_sheet
+from app.tables import write_warmup_csv
 from core.errors import HeaterloomError
 from core.results import NOMINAL
 from core.samples import sample_bytes, sample_names
@@ -107,7 +107,7 @@ LEAST_S, MOST_S = 0.1, 3600.0
 
 def _warmup(options: argparse.Namespace) -> int:
     from core.switch_on import Wish, switch_on  # noqa: PLC0415 - numerics only where they are needed
-    from core.warmup_report import account_lines, warmup_csv, warmup_report  # noqa: PLC0415
+    from core.warmup_report import account_lines, warmup_report  # noqa: PLC0415
 
     seconds, dip_s = _within(options.seconds, LEAST_S, "--seconds"), _within(options.dip, 0.0, "--dip")
     target = _picture_target(options.picture) if options.picture else None
@@ -116,7 +116,7 @@ def _warmup(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(warmup_report(answer), ensure_ascii=False, indent=1))
     elif options.csv:
-        write_atomically(Path(options.csv), warmup_csv(answer).encode())
+        write_warmup_csv(answer, NOMINAL, Path(options.csv))
     elif target:
         _draw_warmup(answer, target, options.dark)
     else:

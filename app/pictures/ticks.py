@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 
-_STEPS = (1.0, 2.0, 5.0, 10.0)
+_STEPS = (1.0, 2.0, 2.5, 5.0, 10.0)
 
 
 def ticks(low: float, high: float, most: int = 6) -> tuple[float, ...]:
-    """Round values from ``low`` to ``high``, at most ``most`` of them, 1, 2 or 5 apart in some decade."""
+    """Round values from ``low`` to ``high``, at most ``most`` of them, 1, 2, 2.5 or 5 apart in some decade."""
     span = high - low
     if not span > 0 or most < 2:
         return (low,)

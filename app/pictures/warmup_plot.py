@@ -7,7 +7,17 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QPointF, QRectF, QSizeF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPageLayout, QPageSize, QPainter, QPdfWriter, QPen, QPolygonF
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+    QPen,
+    QPolygonF,
+)
 from PySide6.QtWidgets import QApplication
 
 from app.files import write_atomically
@@ -16,7 +26,7 @@ from app.pictures.options import PictureOptions
 from app.pictures.ticks import ticks
 from app.pictures.warmup_panels import Curve, Panel, panels
 from app.speech import spoken
-from app.theme import DARK, LIGHT, Theme
+from app.theme import DARK, LIGHT, Theme, searchable
 from core.elements.tungsten import Array
 from core.switch_on import SwitchOn
 from core.units import THIN_SPACE
@@ -73,6 +83,10 @@ class WarmupPlot:
         self._text(painter, 24, 32, self.title, 18, bold=True)
         self._text(painter, 24, 56, self._says, 13, "soft")
 
+    def _font(self, px: float, bold: bool = False) -> QFont:
+        # the letters that files have, in every kind of picture: names keep their places
+        return searchable(self.theme.font(px, bold))
+
     def _text(
         self,
         painter: QPainter,
@@ -83,7 +97,7 @@ class WarmupPlot:
         role: str = "ink",
         bold: bool = False,
     ) -> None:
-        painter.setFont(self.theme.font(px, bold))
+        painter.setFont(self._font(px, bold))
         painter.setPen(self.theme.colour(role))
         painter.drawText(QPointF(x, y), text)
 
@@ -121,7 +135,7 @@ class WarmupPlot:
         return QPolygonF([QPointF(*point) for point in zip(x[keep].tolist(), y[keep].tolist(), strict=True)])
 
     def _paint_grid(self, painter: QPainter, panel: Panel, area: QRectF) -> None:
-        metrics = QFontMetricsF(self.theme.font(11))
+        metrics = QFontMetricsF(self._font(11))
         for value in ticks(0.0, panel.top, 5):
             y = area.bottom() - area.height() * value / panel.top
             painter.setPen(self.theme.pen("line", 0.5))
@@ -133,15 +147,15 @@ class WarmupPlot:
                 y = area.bottom() - area.height() * mark.value / panel.top
                 painter.setPen(self.theme.pen("over", 1.0, (5.0, 3.0)))
                 painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
-                at = area.right() - QFontMetricsF(self.theme.font(11)).horizontalAdvance(mark.name) - 4
+                at = area.right() - QFontMetricsF(self._font(11)).horizontalAdvance(mark.name) - 4
                 self._text(painter, at, y - 4, mark.name, 11, "over")
 
     def _paint_names(self, painter: QPainter, panel: Panel, area: QRectF) -> None:
         """Each curve's name at its end, moved apart where they would meet."""
         ends = [area.bottom() - area.height() * float(curve.values[-1]) / panel.top for curve in panel.curves]
         for index, y in spread(ends, _LABEL, area.top(), area.bottom() + 6).items():
-            painter.setFont(self.theme.font(11))
-            name = QFontMetricsF(self.theme.font(11)).elidedText(
+            painter.setFont(self._font(11))
+            name = QFontMetricsF(self._font(11)).elidedText(
                 panel.curves[index].name, Qt.TextElideMode.ElideRight, _RIGHT - 40
             )
             painter.setPen(self._pen(index))
@@ -166,7 +180,7 @@ class WarmupPlot:
 
     def _paint_time(self, painter: QPainter, top: float) -> None:
         area = QRectF(_LEFT, top, WIDTH - _LEFT - _RIGHT, 1)
-        metrics = QFontMetricsF(self.theme.font(11))
+        metrics = QFontMetricsF(self._font(11))
         for value in ticks(0.0, self._end_s, 11):
             text = f"{value:g}{THIN_SPACE}s"
             x = self._x(area, value)

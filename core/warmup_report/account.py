@@ -74,6 +74,8 @@ def _supply_lines(summary: WarmupSummary) -> Iterator[str]:
 def _tries(supply: SupplyWarmup) -> str:
     if not supply.restarts:
         return ""
+    if supply.outcome == "retries":
+        return ", once" if supply.restarts == 1 else f", {supply.restarts} times"
     return " after one try more" if supply.restarts == 1 else f" after {supply.restarts} tries more"
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -13,7 +14,8 @@ from PySide6.QtWidgets import QApplication
 
 from app.main import main
 from core.samples import sample_bytes, sample_names
-from core.storage import load
+from core.sheet import Sheet
+from core.storage import dump, load
 
 DATA = Path(__file__).parent.parent / "data"
 EXAMPLE = DATA / "sheet_v1.heaterloom"
@@ -207,7 +209,9 @@ def test_warmup_tells_whether_it_starts(
     name: str, status: int, capsys: pytest.CaptureFixture[str], tmp_path: Path
 ) -> None:
     assert main(["warmup", name, "--seconds", "20", "--dip", "0"]) == status
-    assert ("does not start" in capsys.readouterr().out) == bool(status)
+    told = capsys.readouterr().out
+    assert ("does not start" in told) == bool(status)
+    assert bool(re.search(r"U1 +cuts out and tries again, \d+ times: asked for", told)) == bool(status)
     assert main(["warmup", name, "--seconds", "20", "--json"]) == status
     found = json.loads(capsys.readouterr().out)
     assert found["format"] == "heaterloom-warmup"
@@ -238,3 +242,21 @@ def test_warmup_draws_itself(ending: str, tmp_path: Path, qapp: QApplication) ->
     target = tmp_path / f"run{ending}"
     assert main(["warmup", "cold-start-relay", "--seconds", "20", "--picture", str(target)]) == 0
     assert target.read_bytes().startswith({".svg": b"<?xml", ".png": b"\x89PNG", ".pdf": b"%PDF"}[ending])
+
+
+@pytest.mark.parametrize("output", [[], ["--json"], ["--csv", "run.csv"], ["--picture", "run.svg"]])
+def test_warmup_of_an_empty_sheet_says_so(
+    output: list[str],
+    capsys: pytest.CaptureFixture[str],
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    qapp: QApplication,
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    Path("empty.heaterloom").write_bytes(dump(Sheet(title="Empty")))
+    assert main(["warmup", "empty.heaterloom", *output]) == 0
+    told = capsys.readouterr().out + "".join(path.read_text() for path in tmp_path.glob("run.svg"))
+    if "--csv" in output:
+        assert Path("run.csv").read_text().splitlines()[0] == "t_s"
+    else:
+        assert "There is no heater to warm up." in told
