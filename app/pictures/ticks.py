@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import math
 
+from core.units import THIN_SPACE
+
 _STEPS = (1.0, 2.0, 2.5, 5.0, 10.0)
+_MINUTES_FROM_S = 600.0
 
 
 def ticks(low: float, high: float, most: int = 6) -> tuple[float, ...]:
@@ -18,3 +21,11 @@ def ticks(low: float, high: float, most: int = 6) -> tuple[float, ...]:
     first = math.ceil(low / step - 1e-9)
     last = math.floor(high / step + 1e-9)
     return tuple(round(number * step, 12) for number in range(first, last + 1))
+
+
+def time_ticks(end_s: float, most: int = 11) -> tuple[tuple[float, str], ...]:
+    """Seconds from 0 to ``end_s`` to be marked and what to write there: minutes where it takes ten or more."""
+    unit_s, unit = (60.0, "min") if end_s >= _MINUTES_FROM_S else (1.0, "s")
+    return tuple(
+        (value * unit_s, f"{value:g}{THIN_SPACE}{unit}") for value in ticks(0.0, end_s / unit_s, most)
+    )

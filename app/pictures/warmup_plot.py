@@ -23,13 +23,12 @@ from PySide6.QtWidgets import QApplication
 from app.files import write_atomically
 from app.pictures.files import png_bytes, svg_bytes
 from app.pictures.options import PictureOptions
-from app.pictures.ticks import ticks
+from app.pictures.ticks import ticks, time_ticks
 from app.pictures.warmup_panels import Curve, Panel, panels
 from app.speech import spoken
 from app.theme import DARK, LIGHT, Theme, searchable
 from core.elements.tungsten import Array
 from core.switch_on import SwitchOn
-from core.units import THIN_SPACE
 from core.warmup_report import verdict
 
 WIDTH = 960.0
@@ -181,8 +180,7 @@ class WarmupPlot:
     def _paint_time(self, painter: QPainter, top: float) -> None:
         area = QRectF(_LEFT, top, WIDTH - _LEFT - _RIGHT, 1)
         metrics = QFontMetricsF(self._font(11))
-        for value in ticks(0.0, self._end_s, 11):
-            text = f"{value:g}{THIN_SPACE}s"
+        for value, text in time_ticks(self._end_s):
             x = self._x(area, value)
             self._text(painter, x - metrics.horizontalAdvance(text) / 2, top + 4, text, 11, "soft")
 

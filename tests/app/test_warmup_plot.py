@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtGui import QGuiApplication, QImage
 
-from app.pictures.ticks import ticks
+from app.pictures.ticks import ticks, time_ticks
 from app.pictures.warmup_panels import named, panels
 from app.pictures.warmup_plot import WarmupPlot, plot_bytes, spread, write_warmup_picture
 from app.sources import load_catalogue
@@ -49,6 +49,24 @@ def test_ticks_are_few_round_and_within(high: float, most: int) -> None:
 )
 def test_ticks_one_would_choose_by_hand(high: float, most: int, expected: tuple[float, ...]) -> None:
     assert ticks(0.0, high, most) == pytest.approx(expected)
+
+
+@pytest.mark.parametrize(
+    ("end_s", "first", "last"),
+    [
+        (0.1, (0.01, "0.01\u2009s"), (0.1, "0.1\u2009s")),
+        (60.0, (10.0, "10\u2009s"), (60.0, "60\u2009s")),
+        (599.0, (100.0, "100\u2009s"), (500.0, "500\u2009s")),
+        (600.0, (60.0, "1\u2009min"), (600.0, "10\u2009min")),
+        (3600.0, (600.0, "10\u2009min"), (3600.0, "60\u2009min")),
+    ],
+)
+def test_times_are_told_in_seconds_or_minutes(
+    end_s: float, first: tuple[float, str], last: tuple[float, str]
+) -> None:
+    found = time_ticks(end_s)
+    assert [text for _, text in (found[1], found[-1])] == [first[1], last[1]]
+    assert [t_s for t_s, _ in (found[1], found[-1])] == pytest.approx([first[0], last[0]])
 
 
 def test_an_axis_without_length_has_one_tick() -> None:
