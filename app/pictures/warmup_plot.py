@@ -79,8 +79,13 @@ class WarmupPlot:
         self._paint_time(painter, top)
 
     def _paint_head(self, painter: QPainter) -> None:
-        self._text(painter, 24, 32, self.title, 18, bold=True)
-        self._text(painter, 24, 56, self._says, 13, "soft")
+        self._text(painter, 24, 32, self._fitting(self.title, 18, bold=True), 18, bold=True)
+        self._text(painter, 24, 56, self._fitting(self._says, 13), 13, "soft")
+
+    def _fitting(self, text: str, px: float, bold: bool = False) -> str:
+        """The text, cut at its end where it is wider than the picture."""
+        metrics = QFontMetricsF(self._font(px, bold))
+        return metrics.elidedText(text, Qt.TextElideMode.ElideRight, WIDTH - 48)
 
     def _font(self, px: float, bold: bool = False) -> QFont:
         # the letters that files have, in every kind of picture: names keep their places
@@ -141,13 +146,20 @@ class WarmupPlot:
             painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
             text = f"{value:g}"
             self._text(painter, area.left() - 8 - metrics.horizontalAdvance(text), y + 4, text, 11, "soft")
-        for mark in panel.marks:
-            if mark.value <= panel.top:
-                y = area.bottom() - area.height() * mark.value / panel.top
-                painter.setPen(self.theme.pen("over", 1.0, (5.0, 3.0)))
-                painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
-                at = area.right() - QFontMetricsF(self._font(11)).horizontalAdvance(mark.name) - 4
-                self._text(painter, at, y - 4, mark.name, 11, "over")
+        self._paint_marks(painter, panel, area)
+
+    def _paint_marks(self, painter: QPainter, panel: Panel, area: QRectF) -> None:
+        """Levels as broken lines; their names above them, moved apart where they would meet."""
+        metrics = QFontMetricsF(self._font(11))
+        marks = [mark for mark in panel.marks if mark.value <= panel.top]
+        levels = [area.bottom() - area.height() * mark.value / panel.top for mark in marks]
+        for y in levels:
+            painter.setPen(self.theme.pen("over", 1.0, (5.0, 3.0)))
+            painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y))
+        for index, y in spread(levels, _LABEL, area.top(), area.bottom()).items():
+            name = marks[index].name
+            at = area.right() - metrics.horizontalAdvance(name) - 4
+            self._text(painter, at, y - 4, name, 11, "over")
 
     def _paint_names(self, painter: QPainter, panel: Panel, area: QRectF) -> None:
         """Each curve's name at its end, moved apart where they would meet."""

@@ -2,12 +2,14 @@
 
 import itertools
 import re
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec import structs
 from PySide6.QtGui import QGuiApplication, QImage
 
 from app.pictures.ticks import ticks, time_ticks
@@ -143,3 +145,9 @@ def test_files_are_written_for_a_menu(relay: SwitchOn, tmp_path: Path, qapp: QGu
     with pytest.raises(KeyError):
         write_warmup_csv(relay, "no such", tmp_path / "none.csv")
     assert not (tmp_path / "none.csv").exists()
+
+
+def test_a_long_title_is_cut_at_the_edge(relay: SwitchOn, qapp: QGuiApplication) -> None:
+    named_long = replace(relay, sheet=structs.replace(relay.sheet, title="Amplifier " * 30))
+    drawn = array_of(QImage.fromData(plot_bytes(WarmupPlot(named_long, "nominal"), ".png")))
+    assert np.ptp(drawn[:, -40:]) < np.ptp(drawn[:80]) / 4  # the right margin is bare paper
