@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import weakref
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
@@ -15,19 +16,24 @@ from core.checks import find_problems
 from core.edits import Change, change_between
 from core.errors import EditError
 from core.own_types import with_own_types
-from core.results import Assessment
+from core.results import Assessment, Finding
 from core.sheet import Sheet
+
+if TYPE_CHECKING:
+    from core.switch_on import SwitchOn
 
 
 class Document(QObject):
     """Holds the sheet. Only :meth:`apply` alters it, and every alteration can be undone.
 
     ``changed`` carries a :class:`core.edits.Change`; ``assessed`` an :class:`core.assess.Assessment` whose
-    ``sheet`` is the very sheet it was computed for. ``replaced`` comes when another sheet is opened.
+    ``sheet`` is the very sheet it was computed for. ``switched_on`` comes with the answers of its warm-up.
+    ``replaced`` comes when another sheet is opened.
     """
 
     changed = Signal(object)
     assessed = Signal(object)
+    switched_on = Signal(object)
     replaced = Signal()
 
     def __init__(self, sheet: Sheet, catalogue: Catalogue, parent: QObject | None = None) -> None:
@@ -41,6 +47,7 @@ class Document(QObject):
         self._base = catalogue
         self._catalogue = catalogue.with_types(sheet.types)
         self._assessment: Assessment | None = None
+        self._switched: SwitchOn | None = None
 
     @property
     def sheet(self) -> Sheet:
@@ -61,6 +68,22 @@ class Document(QObject):
         """The answers for the present sheet, or None while they are being computed."""
         current = self._assessment
         return current if current is not None and current.sheet is self._sheet else None
+
+    @property
+    def switched(self) -> SwitchOn | None:
+        """The warm-up of the present sheet, or None where it has not been switched on."""
+        current = self._switched
+        return current if current is not None and current.sheet is self._sheet else None
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """What is found in the steady state and, where that is known, on the way to it; nothing twice."""
+        steady = self.assessment.findings if self.assessment is not None else ()
+        switched = self.switched
+        if switched is None or self.assessment is None:
+            return steady
+        known = {(finding.rule, finding.where) for finding in steady}
+        return (*steady, *(one for one in switched.findings if (one.rule, one.where) not in known))
 
     def apply(self, text: str, edit: Callable[[Sheet], Sheet], merge_key: str = "") -> Change:
         """Carry out an edit as one undoable step named ``text``.
@@ -110,6 +133,12 @@ class Document(QObject):
         if assessment.sheet is self._sheet:
             self._assessment = assessment
             self.assessed.emit(assessment)
+
+    def take_switched(self, answer: SwitchOn) -> None:
+        """Accept the answers of a warm-up; late ones, of a sheet that is no longer shown, are dropped."""
+        if answer.sheet is self._sheet:
+            self._switched = answer
+            self.switched_on.emit(answer)
 
 
 def _retire(stack: QUndoStack) -> None:

@@ -6,7 +6,7 @@ They are tried while nothing else is to be done, one after the other. A menu tha
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -73,6 +73,11 @@ class Mends(QObject):
     def of(self, finding: Finding) -> tuple[MendOffer, ...]:
         """What is known so far to mend a finding."""
         return self._known.get(_place(finding), ())
+
+    def offer(self, finding: Finding, remedies: Iterable[Remedy]) -> None:
+        """Take up remedies of a finding that have been tried elsewhere and do mend it."""
+        self._known[_place(finding)] = tuple(map(MendOffer, remedies))
+        self.changed.emit()
 
     def settle(self) -> None:
         """Try everything that is left now."""

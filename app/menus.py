@@ -160,6 +160,7 @@ class Menus(QObject):
     def _fill_view(self, side: SidePanes) -> None:
         from app.areas import area_entries  # noqa: PLC0415 - after the first painting
         from app.canvas.walk_actions import walk_entries  # noqa: PLC0415 - after the first painting
+        from app.warmup.opening import warmup_entries  # noqa: PLC0415 - after the first painting
 
         window, entries = self._window, self._window.view.entries
         fill(
@@ -178,6 +179,7 @@ class Menus(QObject):
                 SEPARATOR,
             ),
         )
+        fill(self.view.addMenu(self.tr("War&m-up")), warmup_entries(window))
         fill(self.view.addMenu(self.tr("&Go on the drawing")), walk_entries(window.view).values())
         self.panes = self.view.addMenu(self.tr("Pa&nes"))
         fill(self.panes, self._pane_entries(side))

@@ -6,7 +6,7 @@ import gc
 from typing import TYPE_CHECKING, Any
 
 from msgspec.structs import replace
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QShowEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 
@@ -31,6 +31,8 @@ from core.results import Assessment
 
 if TYPE_CHECKING:
     from app.panes.side import SidePanes
+    from app.warmup.drawer import Drawer
+    from app.warmup.playback import Playback
 
 SIZE = (1280, 720)
 
@@ -54,6 +56,7 @@ class MainWindow(QMainWindow):
         self.scene = SheetScene(document, self.selection, self.viewpoint, self.theme, self, self.solver)
         self.view = SheetView(self.scene, self)
         self._side: SidePanes | None = None
+        self._drawer: Drawer | None = None
         self._is_complete = False
         self._wants_style_sheet = False
         self.live = Live(document, self.viewpoint, self.solver, parent=self)
@@ -73,6 +76,7 @@ class MainWindow(QMainWindow):
         for widget in (self.banner, self.strip):
             column.addWidget(widget)
         column.addWidget(self.ground, 1)
+        self._column = column
         self.setCentralWidget(body)
 
     def _connect(self) -> None:
@@ -109,6 +113,33 @@ class MainWindow(QMainWindow):
             made.tables.part_wanted.connect(self._on_add_requested)
             made.tables.wire_wanted.connect(self._on_wire_wanted)
         return self._side
+
+    @property
+    def drawer(self) -> Drawer:
+        """The warm-up drawer, made when it is first asked for."""
+        if self._drawer is None:
+            from app.warmup.opening import make_drawer  # noqa: PLC0415 - it loads the plots
+
+            self._drawer = make_drawer(self)
+            self._column.addWidget(self._drawer)
+        return self._drawer
+
+    @property
+    def is_warmup_open(self) -> bool:
+        """Whether the warm-up drawer is open."""
+        return self._drawer is not None and self._drawer.isVisible()
+
+    def toggle_warmup(self) -> None:
+        """Open the warm-up drawer and switch the sheet on, or close it."""
+        if self.is_warmup_open:
+            self.drawer.close_up()
+        else:
+            self.drawer.open_up()
+            QTimer.singleShot(0, self.view, self.view.fit)
+
+    def playback(self) -> Playback | None:
+        """What plays the warm-up, while the drawer is open."""
+        return self.drawer.playback if self.is_warmup_open else None
 
     def complete(self) -> None:
         """Make what the first look at the drawing does not need; a second call does nothing."""
@@ -174,7 +205,7 @@ class MainWindow(QMainWindow):
         self.settings.theme = name
         self.theme = wanted_theme(name)
         self._dress()
-        for part in (self.strip, self.view, self._side, self.menus.key_page):
+        for part in (self.strip, self.view, self._side, self._drawer, self.menus.key_page):
             if part is not None:
                 part.set_theme(self.theme)
 
@@ -233,6 +264,8 @@ class MainWindow(QMainWindow):
 
             remember(self)
         self.solver.finish()
+        if self._drawer is not None:
+            self._drawer.runner.finish()
         event.accept()
 
 

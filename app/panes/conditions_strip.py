@@ -141,6 +141,7 @@ class ConditionsStrip(QWidget):
         self._document.changed.connect(self._on_sheet)
         self._document.replaced.connect(self._on_sheet)
         self._document.assessed.connect(self._show_summary)
+        self._document.switched_on.connect(self._show_summary)
 
     @property
     def note(self) -> InstantNote:
@@ -228,6 +229,6 @@ class ConditionsStrip(QWidget):
         elif assessment is None:
             text = self.tr("solving…")
         else:
-            text = f"{counts_text(assessment.findings)} · {self.tr('solved for this drawing')}"
+            text = f"{counts_text(self._document.findings)} · {self.tr('solved for this drawing')}"
         self.summary.setText(text)
         self.summary.setToolTip(text)

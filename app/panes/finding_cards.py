@@ -61,7 +61,7 @@ def spoken_card(card: Card) -> str:
 def conditions_in(findings: Iterable[Finding]) -> tuple[str, ...]:
     """The names of the conditions that the findings speak of, nominal first."""
     named = {finding.condition for finding in findings if finding.condition is not None}
-    order = ("nominal", "low mains", "high mains", "cold", "chosen")
+    order = ("nominal", "low mains", "high mains", "after a dip", "cold", "chosen")
     return (*(name for name in order if name in named), *sorted(named.difference(order)))
 
 
@@ -72,6 +72,7 @@ def condition_word(name: str) -> str:
         "nominal": translate("findings", "nominal"),
         "low mains": translate("findings", "low mains"),
         "high mains": translate("findings", "high mains"),
+        "after a dip": translate("findings", "after a dip"),
         "cold": translate("findings", "cold"),
         "chosen": translate("findings", "chosen"),
     }.get(name, name)

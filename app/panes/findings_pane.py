@@ -65,7 +65,7 @@ class FindingsPane(QWidget):
         self.list.left.connect(self._on_left)
         self.list.taken.connect(self._on_taken)
         self.mends.changed.connect(self._show_cards)
-        for signal in (document.changed, document.replaced, document.assessed):
+        for signal in (document.changed, document.replaced, document.assessed, document.switched_on):
             signal.connect(self.refresh)
         self.set_theme(theme)
         self.refresh()
@@ -107,7 +107,7 @@ class FindingsPane(QWidget):
     def refresh(self) -> None:
         """Show what is known of the present drawing, and only that."""
         assessment = self._document.assessment
-        findings = assessment.findings if assessment is not None else ()
+        findings = self._document.findings
         self._offer(conditions_in(findings))
         if assessment is None:
             self.list.empty_text = self.tr("Not solved for this drawing yet")
@@ -144,8 +144,7 @@ class FindingsPane(QWidget):
         return None if chosen is None else str(chosen)
 
     def _show_cards(self) -> None:
-        assessment = self._document.assessment
-        findings = assessment.findings if assessment is not None else ()
+        findings = self._document.findings
         shown = cards(findings, self.condition, self.mends.of)
         if findings and not shown:
             self.list.empty_text = self.tr("Nothing to report under this condition.")
