@@ -187,4 +187,4 @@ def _value(times: Array, values: Array, t_s: float) -> float:
 def _top(chart: Chart) -> float:
     highest = max((float(np.nanmax(curve.values, initial=0.0)) for curve in chart.curves), default=0.0)
     near = [level.value for level in chart.levels if level.value < 1.6 * max(highest, 1e-9)]
-    return 1.1 * max([highest, *near, 1e-3])
+    return 1.15 * max([highest, *near, 1e-3])

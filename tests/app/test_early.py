@@ -37,6 +37,7 @@ def test_a_process_that_dies_on_the_way_has_no_answers(monkeypatch: pytest.Monke
 
 def test_the_window_is_made_without_numerics() -> None:
     """They take as long to load as Qt does; the second process has them, this one when the first edit comes."""
-    code = "import sys, app.start; print([name for name in ('numpy', 'scipy', 'networkx', 'pyqtgraph') if name in sys.modules])"
+    heavy = ("numpy", "scipy", "networkx", "pyqtgraph")
+    code = f"import sys, app.start; print([name for name in {heavy} if name in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
