@@ -184,6 +184,53 @@
   </message>
  </context>
  <context>
+  <name>Drawer</name>
+  <message>
+   <source>Progress of the warm-up</source>
+   <translation>Fortschritt des Anheizens</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Abbrechen</translation>
+  </message>
+  <message>
+   <source>What is shown</source>
+   <translation>Was gezeigt wird</translation>
+  </message>
+  <message>
+   <source>Condition</source>
+   <translation>Zustand</translation>
+  </message>
+  <message>
+   <source>How long</source>
+   <translation>Wie lange</translation>
+  </message>
+  <message>
+   <source>Compare soft starts</source>
+   <translation>Sanftanläufe vergleichen</translation>
+  </message>
+  <message>
+   <source>Close the warm-up</source>
+   <translation>Anheizen schließen</translation>
+  </message>
+  <message>
+   <source>Close the warm-up (F5)</source>
+   <translation>Anheizen schließen (F5)</translation>
+  </message>
+  <message>
+   <source>Switching on…</source>
+   <translation>Wird eingeschaltet…</translation>
+  </message>
+  <message>
+   <source>Not switched on for this drawing</source>
+   <translation>Für diese Zeichnung nicht eingeschaltet</translation>
+  </message>
+  <message>
+   <source>as drawn</source>
+   <translation>wie gezeichnet</translation>
+  </message>
+ </context>
+ <context>
   <name>FindingsPane</name>
   <message>
    <source>Findings</source>
@@ -215,6 +262,17 @@
   </message>
  </context>
  <context>
+  <name>InstantNote</name>
+  <message>
+   <source>back to the steady state</source>
+   <translation>zurück zum Beharrungszustand</translation>
+  </message>
+  <message>
+   <source>Leave the instant (Shift+F8)</source>
+   <translation>Den Augenblick verlassen (Umschalt+F8)</translation>
+  </message>
+ </context>
+ <context>
   <name>KeyPage</name>
   <message>
    <source>Keys and gestures</source>
@@ -231,6 +289,13 @@
   <message>
    <source>&amp;Print…</source>
    <translation>&amp;Drucken…</translation>
+  </message>
+ </context>
+ <context>
+  <name>Legend</name>
+  <message>
+   <source>Curves</source>
+   <translation>Kurven</translation>
   </message>
  </context>
  <context>
@@ -385,6 +450,10 @@
    <translation>Zu den Ta&amp;bellen</translation>
   </message>
   <message>
+   <source>War&amp;m-up</source>
+   <translation>&amp;Anheizen</translation>
+  </message>
+  <message>
    <source>&amp;Go on the drawing</source>
    <translation>&amp;Gehen in der Zeichnung</translation>
   </message>
@@ -471,6 +540,18 @@ MIT-Lizenz.</translation>
   <message>
    <source>Five mistakes</source>
    <translation>Fünf Fehler</translation>
+  </message>
+  <message>
+   <source>Cold start</source>
+   <translation>Kaltstart</translation>
+  </message>
+  <message>
+   <source>Cold start with a thermistor</source>
+   <translation>Kaltstart mit Heißleiter</translation>
+  </message>
+  <message>
+   <source>Cold start with thermistor and relay</source>
+   <translation>Kaltstart mit Heißleiter und Relais</translation>
   </message>
   <message>
    <source>High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.</source>
@@ -706,6 +787,44 @@ MIT-Lizenz.</translation>
   </message>
  </context>
  <context>
+  <name>Playback</name>
+  <message>
+   <source>Previous event</source>
+   <translation>Voriges Ereignis</translation>
+  </message>
+  <message>
+   <source>Play</source>
+   <translation>Abspielen</translation>
+  </message>
+  <message>
+   <source>Next event</source>
+   <translation>Nächstes Ereignis</translation>
+  </message>
+  <message>
+   <source>How fast it plays</source>
+   <translation>Wie schnell abgespielt wird</translation>
+  </message>
+  <message>
+   <source>Leave the instant</source>
+   <translation>Den Augenblick verlassen</translation>
+  </message>
+  <message>
+   <source>Show the steady state again (Escape)</source>
+   <translation>Den Beharrungszustand wieder zeigen (Escape)</translation>
+  </message>
+  <message>
+   <source>Pause</source>
+   <translation>Anhalten</translation>
+  </message>
+ </context>
+ <context>
+  <name>Plot</name>
+  <message>
+   <source>Warm-up over time</source>
+   <translation>Anheizen über der Zeit</translation>
+  </message>
+ </context>
+ <context>
   <name>PropertiesPane</name>
   <message>
    <source>{count} selected</source>
@@ -752,6 +871,21 @@ MIT-Lizenz.</translation>
   <message>
    <source>Tables</source>
    <translation>Tabellen</translation>
+  </message>
+ </context>
+ <context>
+  <name>SoftStarts</name>
+  <message>
+   <source>Soft starts are being tried…</source>
+   <translation>Sanftanläufe werden probiert…</translation>
+  </message>
+  <message>
+   <source>No soft start is needed, or none can be proposed for this supply.</source>
+   <translation>Ein Sanftanlauf ist nicht nötig, oder für diese Quelle ist keiner vorzuschlagen.</translation>
+  </message>
+  <message>
+   <source>Put it on the sheet</source>
+   <translation>Aufs Blatt setzen</translation>
   </message>
  </context>
  <context>
@@ -802,6 +936,17 @@ MIT-Lizenz.</translation>
   </message>
  </context>
  <context>
+  <name>TimeSlider</name>
+  <message>
+   <source>Seconds after switch-on</source>
+   <translation>Sekunden nach dem Einschalten</translation>
+  </message>
+  <message>
+   <source>and {count} more</source>
+   <translation>und {count} weitere</translation>
+  </message>
+ </context>
+ <context>
   <name>TitleLine</name>
   <message>
    <source>Panes</source>
@@ -826,6 +971,96 @@ MIT-Lizenz.</translation>
   <message>
    <source>Double click or F2 renames the sheet</source>
    <translation>Doppelklick oder F2 benennt das Blatt um</translation>
+  </message>
+ </context>
+ <context>
+  <name>Warmup</name>
+  <message>
+   <source>supply current</source>
+   <translation>Quellenstrom</translation>
+  </message>
+  <message>
+   <source>supply volts</source>
+   <translation>Quellenspannung</translation>
+  </message>
+  <message>
+   <source>heater volts</source>
+   <translation>Heizspannung</translation>
+  </message>
+  <message>
+   <source>cathodes</source>
+   <translation>Kathoden</translation>
+  </message>
+  <message>
+   <source>heaters</source>
+   <translation>Heizfäden</translation>
+  </message>
+  <message>
+   <source>thermistors</source>
+   <translation>Heißleiter</translation>
+  </message>
+  <message>
+   <source>thermistor ohms</source>
+   <translation>Heißleiter-Ohm</translation>
+  </message>
+  <message>
+   <source>relays</source>
+   <translation>Relais</translation>
+  </message>
+  <message>
+   <source>limit of {id}</source>
+   <translation>Grenze von {id}</translation>
+  </message>
+  <message>
+   <source>1.5 × rated</source>
+   <translation>1,5 × Nennwert</translation>
+  </message>
+  <message>
+   <source>Ready: the cathode has made {share} % of its rise from the room to its rated temperature.</source>
+   <translation>Bereit: Die Kathode hat {share} % ihres Anstiegs von der Raum- auf die Nenntemperatur hinter sich.</translation>
+  </message>
+  <message>
+   <source>The warm-up times of {ids} are estimates by class.</source>
+   <translation>Die Anheizzeiten von {ids} sind nach der Klasse geschätzt.</translation>
+  </message>
+ </context>
+ <context>
+  <name>WarmupPlot</name>
+  <message>
+   <source>limit of {id}</source>
+   <translation>Grenze von {id}</translation>
+  </message>
+  <message>
+   <source>Supply current</source>
+   <translation>Quellenstrom</translation>
+  </message>
+  <message>
+   <source>Supply volts</source>
+   <translation>Quellenspannung</translation>
+  </message>
+  <message>
+   <source>Heater volts</source>
+   <translation>Heizspannung</translation>
+  </message>
+  <message>
+   <source>1.5 × rated</source>
+   <translation>1,5 × Nennwert</translation>
+  </message>
+  <message>
+   <source>Cathodes</source>
+   <translation>Kathoden</translation>
+  </message>
+  <message>
+   <source>Thermistors</source>
+   <translation>Heißleiter</translation>
+  </message>
+  <message>
+   <source>Relays pulled in</source>
+   <translation>Angezogene Relais</translation>
+  </message>
+  <message>
+   <source>{names} and {count} more</source>
+   <translation>{names} und {count} weitere</translation>
   </message>
  </context>
  <context>
@@ -1240,6 +1475,14 @@ MIT-Lizenz.</translation>
    <translation>{number} von {count}</translation>
   </message>
   <message>
+   <source>pulled in</source>
+   <translation>angezogen</translation>
+  </message>
+  <message>
+   <source>released</source>
+   <translation>abgefallen</translation>
+  </message>
+  <message>
    <source>pulled</source>
    <translation>gezogen</translation>
   </message>
@@ -1266,6 +1509,78 @@ MIT-Lizenz.</translation>
   <message>
    <source>Write {what}</source>
    <translation>{what} schreiben</translation>
+  </message>
+  <message>
+   <source>more than {factor} times its volts</source>
+   <translation>mehr als das {factor}-Fache der Spannung</translation>
+  </message>
+  <message>
+   <source>no volts at this instant</source>
+   <translation>in diesem Augenblick keine Spannung</translation>
+  </message>
+  <message>
+   <source>still cold, no glow yet</source>
+   <translation>noch kalt, glüht noch nicht</translation>
+  </message>
+  <message>
+   <source>warming up, not judged yet</source>
+   <translation>heizt an, noch nicht beurteilt</translation>
+  </message>
+  <message>
+   <source>ready, within tolerance</source>
+   <translation>bereit, innerhalb der Toleranz</translation>
+  </message>
+  <message>
+   <source>over</source>
+   <translation>darüber</translation>
+  </message>
+  <message>
+   <source>under</source>
+   <translation>darunter</translation>
+  </message>
+  <message>
+   <source>heater {kelvin}</source>
+   <translation>Heizfaden {kelvin}</translation>
+  </message>
+  <message>
+   <source>cathode {kelvin}</source>
+   <translation>Kathode {kelvin}</translation>
+  </message>
+  <message>
+   <source>above its rating, which is judged once the heaters are hot</source>
+   <translation>über dem Nennwert, was erst mit heißen Heizfäden beurteilt wird</translation>
+  </message>
+  <message>
+   <source>mains off</source>
+   <translation>Netz aus</translation>
+  </message>
+  <message>
+   <source>gives nothing while the mains is off</source>
+   <translation>gibt nichts, solange das Netz aus ist</translation>
+  </message>
+  <message>
+   <source>cut out</source>
+   <translation>abgeschaltet</translation>
+  </message>
+  <message>
+   <source>gives nothing until it tries again by itself</source>
+   <translation>gibt nichts, bis sie es von selbst wieder versucht</translation>
+  </message>
+  <message>
+   <source>latched</source>
+   <translation>verriegelt</translation>
+  </message>
+  <message>
+   <source>gives nothing until it is switched off and on</source>
+   <translation>gibt nichts, bis sie aus- und eingeschaltet wird</translation>
+  </message>
+  <message>
+   <source>at limit</source>
+   <translation>an der Grenze</translation>
+  </message>
+  <message>
+   <source>gives no more than its limit</source>
+   <translation>gibt nicht mehr als ihre Grenze</translation>
   </message>
   <message>
    <source>Wires are copied together with the parts at both ends: choose the parts as well.</source>
@@ -1470,14 +1785,6 @@ MIT-Lizenz.</translation>
   <message>
    <source>Wire {start} to {end}</source>
    <translation>Draht von {start} nach {end}</translation>
-  </message>
-  <message>
-   <source>over</source>
-   <translation>darüber</translation>
-  </message>
-  <message>
-   <source>under</source>
-   <translation>darunter</translation>
   </message>
   <message>
    <source>not heated</source>
@@ -1857,6 +2164,10 @@ MIT-Lizenz.</translation>
    <translation>Netzüberspannung</translation>
   </message>
   <message>
+   <source>after a dip</source>
+   <translation>nach einem Aussetzer</translation>
+  </message>
+  <message>
    <source>cold</source>
    <translation>kalt</translation>
   </message>
@@ -2116,8 +2427,8 @@ MIT-Lizenz.</translation>
    <translation>Esc</translation>
   </message>
   <message>
-   <source>gives up what is under way, then the selection</source>
-   <translation>bricht ab, was im Gange ist, dann die Auswahl</translation>
+   <source>gives up what is under way, then the selection, then the instant on show</source>
+   <translation>gibt auf, was im Gange ist, dann die Auswahl, dann den gezeigten Augenblick</translation>
   </message>
   <message>
    <source>the next and the previous pin, round the socket</source>
@@ -2260,6 +2571,50 @@ MIT-Lizenz.</translation>
    <translation>gibt sie auf; nichts ist geschehen</translation>
   </message>
   <message>
+   <source>Click or drag on the time slider</source>
+   <translation>Klick oder Ziehen auf dem Zeitschieber</translation>
+  </message>
+  <message>
+   <source>shows that instant everywhere; on a tick exactly when it switched</source>
+   <translation>zeigt diesen Augenblick überall; auf einem Strich genau den des Schaltens</translation>
+  </message>
+  <message>
+   <source>Left, Right</source>
+   <translation>Links, Rechts</translation>
+  </message>
+  <message>
+   <source>a tenth of a second back or on; from ten seconds on a whole one</source>
+   <translation>eine Zehntelsekunde zurück oder vor; ab zehn Sekunden eine ganze</translation>
+  </message>
+  <message>
+   <source>Page Up, Page Down</source>
+   <translation>Bild auf, Bild ab</translation>
+  </message>
+  <message>
+   <source>ten seconds on or back</source>
+   <translation>zehn Sekunden vor oder zurück</translation>
+  </message>
+  <message>
+   <source>Home, End</source>
+   <translation>Pos1, Ende</translation>
+  </message>
+  <message>
+   <source>the instant of switching on, the last one</source>
+   <translation>der Augenblick des Einschaltens, der letzte</translation>
+  </message>
+  <message>
+   <source>Space</source>
+   <translation>Leertaste</translation>
+  </message>
+  <message>
+   <source>plays and pauses</source>
+   <translation>spielt ab und hält an</translation>
+  </message>
+  <message>
+   <source>back to the steady state</source>
+   <translation>zurück zum Beharrungszustand</translation>
+  </message>
+  <message>
    <source>Pointer on the drawing</source>
    <translation>Zeiger auf der Zeichnung</translation>
   </message>
@@ -2286,6 +2641,10 @@ MIT-Lizenz.</translation>
   <message>
    <source>While a chain is chosen</source>
    <translation>Solange eine Kette gewählt wird</translation>
+  </message>
+  <message>
+   <source>On the time slider of a warm-up</source>
+   <translation>Auf dem Zeitschieber eines Anheizens</translation>
   </message>
  </context>
  <context>
@@ -3014,6 +3373,10 @@ MIT-Lizenz.</translation>
    <translation>{reason} ({ids})</translation>
   </message>
   <message>
+   <source>Called off.</source>
+   <translation>Abgebrochen.</translation>
+  </message>
+  <message>
    <source>type</source>
    <translation>Typ</translation>
   </message>
@@ -3106,6 +3469,10 @@ MIT-Lizenz.</translation>
    <translation>Foldback-Strom</translation>
   </message>
   <message>
+   <source>volts before a linear regulator</source>
+   <translation>Spannung vor einem Linearregler</translation>
+  </message>
+  <message>
    <source>EMF</source>
    <translation>Quellenspannung</translation>
   </message>
@@ -3158,6 +3525,10 @@ MIT-Lizenz.</translation>
    <translation>größter Strom</translation>
   </message>
   <message>
+   <source>largest capacitance</source>
+   <translation>größte Kapazität</translation>
+  </message>
+  <message>
    <source>coil volts</source>
    <translation>Spulenspannung</translation>
   </message>
@@ -3172,6 +3543,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>drop-out volts</source>
    <translation>Abfallspannung</translation>
+  </message>
+  <message>
+   <source>time of travel</source>
+   <translation>Laufzeit</translation>
+  </message>
+  <message>
+   <source>contact rating</source>
+   <translation>Kontaktbelastbarkeit</translation>
   </message>
   <message>
    <source>cold resistance</source>
@@ -3262,6 +3641,18 @@ MIT-Lizenz.</translation>
    <translation>{id} endet nicht am Chassis.</translation>
   </message>
   <message>
+   <source>There is no kind of part called {kind}.</source>
+   <translation>Eine Bauteilart namens {kind} gibt es nicht.</translation>
+  </message>
+  <message>
+   <source>{id} cannot be made: {why}.</source>
+   <translation>{id} lässt sich nicht anlegen: {why}.</translation>
+  </message>
+  <message>
+   <source>{id} is no part of two terminals.</source>
+   <translation>{id} ist kein Bauteil mit zwei Anschlüssen.</translation>
+  </message>
+  <message>
    <source>version {step} of the sheet file is not known</source>
    <translation>Version {step} der Blattdatei ist nicht bekannt</translation>
   </message>
@@ -3280,6 +3671,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>A power in watts is expected, zero or more, such as 2.5.</source>
    <translation>Erwartet wird eine Leistung in Watt, null oder mehr, etwa 2.5.</translation>
+  </message>
+  <message>
+   <source>the relay chatters: pulling in takes away what pulled it in</source>
+   <translation>das Relais flattert: Das Anziehen nimmt weg, was es anziehen ließ</translation>
+  </message>
+  <message>
+   <source>the relays chatter: pulling in takes away what pulled them in</source>
+   <translation>die Relais flattern: das Anziehen nimmt weg, was sie angezogen hat</translation>
   </message>
   <message>
    <source>{type} is not in the catalogue; its heater pins are not known.</source>
@@ -3520,6 +3919,14 @@ MIT-Lizenz.</translation>
   <message>
    <source>Turn {ids} round</source>
    <translation>{ids} umdrehen</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {id} stands open, as the line of its coil is not solved.</source>
+   <translation>{name} bleibt kalt: {id} steht offen, da der Zweig seiner Spule nicht gelöst ist.</translation>
+  </message>
+  <message>
+   <source>Put the line of the coil of {id} right first.</source>
+   <translation>Bringen Sie zuerst den Zweig der Spule von {id} in Ordnung.</translation>
   </message>
   <message>
    <source>{name} stays cold: {id} stands open while it is pulled in.</source>
@@ -4118,6 +4525,266 @@ MIT-Lizenz.</translation>
    <translation>den verbindenden Draht</translation>
   </message>
   <message>
+   <source>{id} gets too much while others are cold</source>
+   <translation>{id} bekommt zu viel, solange andere kalt sind</translation>
+  </message>
+  <message>
+   <source>{id} gets {v} for a moment at {condition}, {share} of its {rated}: it warms faster than the others.</source>
+   <translation>{id} bekommt bei {condition} kurz {v}, {share} seiner {rated}: es wird schneller warm als die anderen.</translation>
+  </message>
+  <message>
+   <source>Put a shunt across it that carries the surge, or a thermistor in the string.</source>
+   <translation>Legen Sie einen Nebenwiderstand darüber, der den Stoß trägt, oder einen Heißleiter in die Kette.</translation>
+  </message>
+  <message>
+   <source>Put a thermistor in the string, or a type that warms as fast as the others.</source>
+   <translation>Setzen Sie einen Heißleiter in die Kette oder einen Typ, der so schnell warm wird wie die anderen.</translation>
+  </message>
+  <message>
+   <source>common practice: half as much again at switch-on</source>
+   <translation>übliche Praxis: beim Einschalten die Hälfte mehr</translation>
+  </message>
+  <message>
+   <source>Mullard Outlook vol. 12 no. 9, February 1963: up to 50 % over while a series chain warms up</source>
+   <translation>Mullard Outlook Bd. 12 Nr. 9, Februar 1963: bis 50 % darüber, solange eine Serienkette anheizt</translation>
+  </message>
+  <message>
+   <source>The cathode of {id} is not ready after {time} at {condition}; alone at its rated volts it takes {own}.</source>
+   <translation>Die Kathode von {id} ist bei {condition} nach {time} nicht bereit; allein an ihrer Nennspannung braucht sie {own}.</translation>
+  </message>
+  <message>
+   <source>The cathode of {id} is ready after {time} at {condition}; alone at its rated volts it takes {own}.</source>
+   <translation>Die Kathode von {id} ist bei {condition} nach {time} bereit; allein an ihrer Nennspannung braucht sie {own}.</translation>
+  </message>
+  <message>
+   <source>{id} warms up slowly</source>
+   <translation>{id} heizt langsam an</translation>
+  </message>
+  <message>
+   <source>Bypass the soft start once the inrush is over, lower its resistance, or let high tension wait.</source>
+   <translation>Überbrücken Sie den Sanftanlauf nach dem Stromstoß, verkleinern Sie seinen Widerstand, oder lassen Sie die Hochspannung warten.</translation>
+  </message>
+  <message>
+   <source>common practice: on a constant current a tube takes about twice as long as at constant volts</source>
+   <translation>übliche Praxis: an konstantem Strom braucht eine Röhre etwa doppelt so lang wie an konstanter Spannung</translation>
+  </message>
+  <message>
+   <source>{id} may blow at switch-on</source>
+   <translation>{id} kann beim Einschalten durchbrennen</translation>
+  </message>
+  <message>
+   <source>{id} carries more than {many} times its rating for {time} at {condition}; it may melt after {earliest}.</source>
+   <translation>{id} führt bei {condition} {time} lang mehr als das {many}-Fache des Nennstroms; sie darf nach {earliest} schmelzen.</translation>
+  </message>
+  <message>
+   <source>Limit the inrush with a soft start; take no larger fuse than the wiring bears.</source>
+   <translation>Begrenzen Sie den Einschaltstrom mit einem Sanftanlauf; nehmen Sie keine größere Sicherung, als die Leitungen vertragen.</translation>
+  </message>
+  <message>
+   <source>IEC 60127-2, sheet 3: earliest melting times of time-lag links</source>
+   <translation>IEC 60127-2, Blatt 3: früheste Schmelzzeiten träger Sicherungen</translation>
+  </message>
+  <message>
+   <source>{id} ages at every switch-on</source>
+   <translation>{id} altert bei jedem Einschalten</translation>
+  </message>
+  <message>
+   <source>The inrush through {id} has an I²t of {found} at {condition}, {share} of the {melting} at which it melts.</source>
+   <translation>Der Einschaltstrom durch {id} hat bei {condition} ein I²t von {found}, {share} der {melting}, bei denen sie schmilzt.</translation>
+  </message>
+  <message>
+   <source>the melting I²t of the fuse; for repeated pulses 30 % of it (from memory)</source>
+   <translation>das Schmelz-I²t der Sicherung; für wiederholte Stöße 30 % davon (aus dem Gedächtnis)</translation>
+  </message>
+  <message>
+   <source>{id} carries too much at switch-on</source>
+   <translation>{id} führt beim Einschalten zu viel</translation>
+  </message>
+  <message>
+   <source>{id} carries up to {a} at {condition}; {limit} is the most that it may for long.</source>
+   <translation>{id} führt bei {condition} bis zu {a}; {limit} sind auf Dauer das Höchste.</translation>
+  </message>
+  <message>
+   <source>Take one of more ohms, or one for {a}.</source>
+   <translation>Nehmen Sie einen mit mehr Ohm oder einen für {a}.</translation>
+  </message>
+  <message>
+   <source>{id} is still hot after a dip</source>
+   <translation>{id} ist nach einem Aussetzer noch heiß</translation>
+  </message>
+  <message>
+   <source>After {dip} without mains {id} has {ohm} in place of {first}: the second inrush is {a}.</source>
+   <translation>Nach {dip} ohne Netz hat {id} {ohm} statt {first}: der zweite Einschaltstrom ist {a}.</translation>
+  </message>
+  <message>
+   <source>Bypass it with a relay, so that it is cold when it is needed again.</source>
+   <translation>Überbrücken Sie ihn mit einem Relais, damit er kalt ist, wenn er wieder gebraucht wird.</translation>
+  </message>
+  <message>
+   <source>common practice: a thermistor protects only once it has cooled</source>
+   <translation>übliche Praxis: ein Heißleiter schützt erst, wenn er abgekühlt ist</translation>
+  </message>
+  <message>
+   <source>{id} charges too much</source>
+   <translation>{id} lädt zu viel</translation>
+  </message>
+  <message>
+   <source>{id} charges {got}; {limit} is the most that it may.</source>
+   <translation>{id} lädt {got}; {limit} sind das Höchste.</translation>
+  </message>
+  <message>
+   <source>Take a thermistor for {got}, or less capacitance.</source>
+   <translation>Nehmen Sie einen Heißleiter für {got} oder weniger Kapazität.</translation>
+  </message>
+  <message>
+   <source>The coil of {id} gets {v} at most at {condition}, too few to pull in.</source>
+   <translation>Die Spule von {id} bekommt bei {condition} höchstens {v}, zu wenig zum Anziehen.</translation>
+  </message>
+  <message>
+   <source>Let the supply start first, or take a relay for fewer volts.</source>
+   <translation>Lassen Sie erst die Quelle anlaufen, oder nehmen Sie ein Relais für weniger Volt.</translation>
+  </message>
+  <message>
+   <source>{id} closes too early</source>
+   <translation>{id} schließt zu früh</translation>
+  </message>
+  <message>
+   <source>{id} closes after {t} at {condition}, while the heaters still ask {supply} for more than its {limit}.</source>
+   <translation>{id} schließt bei {condition} nach {t}, während die Heizfäden von {supply} noch mehr als ihre {limit} verlangen.</translation>
+  </message>
+  <message>
+   <source>Let it pull in at more volts, or later.</source>
+   <translation>Lassen Sie es bei mehr Volt oder später anziehen.</translation>
+  </message>
+  <message>
+   <source>the limit of the supply</source>
+   <translation>die Grenze der Quelle</translation>
+  </message>
+  <message>
+   <source>The contact of {id} is too small</source>
+   <translation>Der Kontakt von {id} ist zu klein</translation>
+  </message>
+  <message>
+   <source>The contact of {id} carries up to {a} at {condition}; it is rated for {limit}.</source>
+   <translation>Der Kontakt von {id} führt bei {condition} bis zu {a}; er ist für {limit} ausgelegt.</translation>
+  </message>
+  <message>
+   <source>Take a relay for {a}, or let it close later.</source>
+   <translation>Nehmen Sie ein Relais für {a}, oder lassen Sie es später schließen.</translation>
+  </message>
+  <message>
+   <source>the rating of the contact; cold heaters wear contacts like lamps do</source>
+   <translation>die Belastbarkeit des Kontakts; kalte Heizfäden nutzen Kontakte ab wie Lampen</translation>
+  </message>
+  <message>
+   <source>{id} takes a pulse at switch-on</source>
+   <translation>{id} bekommt beim Einschalten einen Stoß</translation>
+  </message>
+  <message>
+   <source>{id} turns {w} into heat over the first five seconds at {condition}, {times} times its {rated}.</source>
+   <translation>{id} setzt bei {condition} in den ersten fünf Sekunden {w} in Wärme um, das {times}-Fache seiner {rated}.</translation>
+  </message>
+  <message>
+   <source>Take a wire-wound resistor for {w}.</source>
+   <translation>Nehmen Sie einen Drahtwiderstand für {w}.</translation>
+  </message>
+  <message>
+   <source>common practice: wire-wound resistors bear five times their rating for five seconds</source>
+   <translation>übliche Praxis: Drahtwiderstände vertragen fünf Sekunden lang das Fünffache ihrer Nennlast</translation>
+  </message>
+  <message>
+   <source>the limit of the supply and its behaviour in overload; cold heaters by their cold ratio</source>
+   <translation>die Grenze der Quelle und ihr Verhalten bei Überlast; kalte Heizfäden nach ihrem Kaltverhältnis</translation>
+  </message>
+  <message>
+   <source>common practice: overload protection acts between 105 and 150 % of the rating (from memory)</source>
+   <translation>übliche Praxis: der Überlastschutz greift zwischen 105 und 150 % des Nennwerts (aus dem Gedächtnis)</translation>
+  </message>
+  <message>
+   <source>{id} starts late</source>
+   <translation>{id} läuft spät an</translation>
+  </message>
+  <message>
+   <source>{id} may not start</source>
+   <translation>{id} läuft vielleicht nicht an</translation>
+  </message>
+  <message>
+   <source>{id} does not start</source>
+   <translation>{id} läuft nicht an</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}, and it holds at its limit of {limit}: only after {later} does it reach its volts at {condition}.</source>
+   <translation>Die kalten Heizfäden verlangen von {id} {asked}, und sie hält an ihrer Grenze von {limit}: erst nach {later} erreicht sie bei {condition} ihre Spannung.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked} at {condition}, its limit is {limit}: whether its protection lets that pass is not known.</source>
+   <translation>Die kalten Heizfäden verlangen von {id} bei {condition} {asked}, ihre Grenze ist {limit}: ob ihr Schutz das durchlässt, ist nicht bekannt.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}, its limit is {limit}: at {condition} it cuts out and tries again, {times} times in {time}, and the heaters never get warm enough.</source>
+   <translation>Die kalten Heizfäden verlangen von {id} {asked}, ihre Grenze ist {limit}: bei {condition} schaltet sie ab und versucht es wieder, {times}-mal in {time}, und die Heizfäden werden nie warm genug.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}, its limit is {limit}: at {condition} it switches itself off and stays off.</source>
+   <translation>Die kalten Heizfäden verlangen von {id} {asked}, ihre Grenze ist {limit}: bei {condition} schaltet sie sich ab und bleibt aus.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}; at {condition} it stays at {v} and {a} for ever.</source>
+   <translation>Die kalten Heizfäden verlangen von {id} {asked}; bei {condition} bleibt sie für immer bei {v} und {a}.</translation>
+  </message>
+  <message>
+   <source>Mend the short circuit first.</source>
+   <translation>Beseitigen Sie zuerst den Kurzschluss.</translation>
+  </message>
+  <message>
+   <source>Take a supply for more than {a} if that is too long to wait.</source>
+   <translation>Nehmen Sie eine Quelle für mehr als {a}, wenn das zu lange dauert.</translation>
+  </message>
+  <message>
+   <source>Add a soft start, take a supply that holds at its limit in place of this one, or one for {a}.</source>
+   <translation>Fügen Sie einen Sanftanlauf ein, nehmen Sie statt dieser eine Quelle, die an ihrer Grenze hält, oder eine für {a}.</translation>
+  </message>
+  <message>
+   <source>Add a soft start, or take a supply that holds its current at any volts.</source>
+   <translation>Fügen Sie einen Sanftanlauf ein, oder nehmen Sie eine Quelle, die ihren Strom bei jeder Spannung hält.</translation>
+  </message>
+  <message>
+   <source>{id} gets hot at switch-on</source>
+   <translation>{id} wird beim Einschalten heiß</translation>
+  </message>
+  <message>
+   <source>While the heaters are cold the regulator of {id} turns {most} into heat at {condition}, and {later} later.</source>
+   <translation>Solange die Heizfäden kalt sind, setzt der Regler von {id} bei {condition} {most} in Wärme um, später {later}.</translation>
+  </message>
+  <message>
+   <source>Give it a heat sink for {most}, fewer volts at its input, or a soft start.</source>
+   <translation>Geben Sie ihm einen Kühlkörper für {most}, weniger Volt am Eingang oder einen Sanftanlauf.</translation>
+  </message>
+  <message>
+   <source>common practice: heat sinks are chosen for the steady state</source>
+   <translation>übliche Praxis: Kühlkörper werden für den Beharrungszustand gewählt</translation>
+  </message>
+  <message>
+   <source>{ids} switches without end</source>
+   <translation>{ids} schaltet ohne Ende</translation>
+  </message>
+  <message>
+   <source>The warm-up around {ids} ends early</source>
+   <translation>Das Anheizen um {ids} endet vorzeitig</translation>
+  </message>
+  <message>
+   <source>The warm-up at {condition} was ended after {t}: {reason}.</source>
+   <translation>Das Anheizen bei {condition} wurde nach {t} beendet: {reason}.</translation>
+  </message>
+  <message>
+   <source>Change the wiring or the values of {ids}.</source>
+   <translation>Verdrahtung oder Werte von {ids} ändern.</translation>
+  </message>
+  <message>
+   <source>the circuit itself</source>
+   <translation>die Schaltung selbst</translation>
+  </message>
+  <message>
    <source>{id} wired for {whole}, fed {v}</source>
    <translation>{id} für {whole} verdrahtet, mit {v} gespeist</translation>
   </message>
@@ -4316,14 +4983,6 @@ MIT-Lizenz.</translation>
   <message>
    <source>Judge this part by hand for now.</source>
    <translation>Dieses Teil vorerst von Hand beurteilen.</translation>
-  </message>
-  <message>
-   <source>Change the wiring or the values of {ids}.</source>
-   <translation>Verdrahtung oder Werte von {ids} ändern.</translation>
-  </message>
-  <message>
-   <source>the circuit itself</source>
-   <translation>die Schaltung selbst</translation>
   </message>
   <message>
    <source>read in the source</source>
@@ -4554,6 +5213,10 @@ MIT-Lizenz.</translation>
    <translation>Netznennspannung</translation>
   </message>
   <message>
+   <source>the second start, after a dip</source>
+   <translation>zweitem Einschalten nach einem Aussetzer</translation>
+  </message>
+  <message>
    <source>{items} and {count} more</source>
    <translation>{items} und {count} weitere</translation>
   </message>
@@ -4570,12 +5233,188 @@ MIT-Lizenz.</translation>
    <translation>Stift {pins}</translation>
   </message>
   <message>
-   <source>the relay chatters: pulling in takes away what pulled it in</source>
-   <translation>das Relais flattert: Das Anziehen nimmt weg, was es anziehen ließ</translation>
+   <source>Fit {type}</source>
+   <translation>{type} einbauen</translation>
+  </message>
+  <message>
+   <source>Fit {type} and {relay} at {terminal}</source>
+   <translation>{type} und {relay} an {terminal} einbauen</translation>
+  </message>
+  <message>
+   <source>Let {id} hold at its limit</source>
+   <translation>{id} an der Grenze halten lassen</translation>
+  </message>
+  <message>
+   <source>Fit {ohm} at {terminal}</source>
+   <translation>{ohm} an {terminal} einbauen</translation>
+  </message>
+  <message>
+   <source>{ohm} {w}</source>
+   <translation>{ohm} {w}</translation>
+  </message>
+  <message>
+   <source>Fit {type} at {terminal}</source>
+   <translation>{type} an {terminal} einbauen</translation>
+  </message>
+  <message>
+   <source>Series resistor</source>
+   <translation>Vorwiderstand</translation>
+  </message>
+  <message>
+   <source>Thermistor</source>
+   <translation>Heißleiter</translation>
+  </message>
+  <message>
+   <source>Thermistor bypassed by a relay</source>
+   <translation>Heißleiter, vom Relais überbrückt</translation>
+  </message>
+  <message>
+   <source>Another supply</source>
+   <translation>Andere Quelle</translation>
+  </message>
+  <message>
+   <source>and cuts out: it does not start at the first try</source>
+   <translation>und schaltet ab: beim ersten Versuch läuft sie nicht an</translation>
+  </message>
+  <message>
+   <source>and latches off: it does not start</source>
+   <translation>und verriegelt: sie läuft nicht an</translation>
+  </message>
+  <message>
+   <source>and stays there: it does not start</source>
+   <translation>und bleibt dort: sie läuft nicht an</translation>
+  </message>
+  <message>
+   <source>and is still there when the run ends</source>
+   <translation>und ist am Ende des Laufs noch dort</translation>
+  </message>
+  <message>
+   <source>that cuts out and tries again</source>
+   <translation>die abschaltet und es wieder versucht</translation>
+  </message>
+  <message>
+   <source>that folds back</source>
+   <translation>die zurückregelt</translation>
+  </message>
+  <message>
+   <source>that latches off</source>
+   <translation>die sich verriegelt</translation>
+  </message>
+  <message>
+   <source>that holds at its limit</source>
+   <translation>die an ihrer Grenze hält</translation>
+  </message>
+  <message>
+   <source>{first} {second}</source>
+   <translation>{first} {second}</translation>
+  </message>
+  <message>
+   <source>at once</source>
+   <translation>sofort</translation>
+  </message>
+  <message>
+   <source>after {s}</source>
+   <translation>nach {s}</translation>
+  </message>
+  <message>
+   <source>The supply comes to its limit {at} {end}.</source>
+   <translation>Die Quelle kommt {at} an ihre Grenze {end}.</translation>
+  </message>
+  <message>
+   <source>It starts, but not every tube gets ready.</source>
+   <translation>Es läuft an, aber nicht jede Röhre wird bereit.</translation>
+  </message>
+  <message>
+   <source>It starts, though the supply is at its limit on the way; the last tube is ready after {s}.</source>
+   <translation>Es läuft an, obwohl die Quelle unterwegs an ihrer Grenze ist; die letzte Röhre ist nach {s} bereit.</translation>
+  </message>
+  <message>
+   <source>It starts, and the last tube is ready after {s}.</source>
+   <translation>Es läuft an, und die letzte Röhre ist nach {s} bereit.</translation>
+  </message>
+  <message>
+   <source>{part} keeps the first current to {a} of {limit}</source>
+   <translation>{part} hält den ersten Strom auf {a} von {limit}</translation>
+  </message>
+  <message>
+   <source>{part} keeps the first current to {a}</source>
+   <translation>{part} hält den ersten Strom auf {a}</translation>
+  </message>
+  <message>
+   <source>{keeps}; warm, it takes {v} and {w}, and {id} gets {hot} ({off}).</source>
+   <translation>{keeps}; warm nimmt es {v} und {w}, und {id} bekommt {hot} ({off}).</translation>
+  </message>
+  <message>
+   <source>With {supply} set to {set}, {costs}</source>
+   <translation>Mit {supply} auf {set} gestellt, {costs}</translation>
+  </message>
+  <message>
+   <source>That is {by} above its limit of {limit}.</source>
+   <translation>Das ist {by} über der Grenze von {limit}.</translation>
+  </message>
+  <message>
+   <source>That is {by} below its limit of {limit}: a resistor alone is no good here.</source>
+   <translation>Das ist {by} unter der Grenze von {limit}: ein Widerstand allein taugt hier nicht.</translation>
+  </message>
+  <message>
+   <source>That is {by} below its limit of {limit}.</source>
+   <translation>Das ist {by} unter der Grenze von {limit}.</translation>
+  </message>
+  <message>
+   <source>No single resistor bears the {w} that it takes when warm.</source>
+   <translation>Kein einzelner Widerstand verträgt die {w}, die er warm aufnimmt.</translation>
+  </message>
+  <message>
+   <source>No thermistor of the catalogue has {ohm} or more when cold and bears {a}.</source>
+   <translation>Kein Heißleiter des Katalogs hat kalt {ohm} oder mehr und verträgt {a}.</translation>
+  </message>
+  <message>
+   <source>No relay of the catalogue pulls in for sure at the {behind} behind the thermistor, bears {v} and switches {a}.</source>
+   <translation>Kein Relais des Katalogs zieht bei den {behind} hinter dem Heißleiter sicher an, verträgt {v} und schaltet {a}.</translation>
+  </message>
+  <message>
+   <source>{relay} behind {ohm}</source>
+   <translation>{relay} hinter {ohm}</translation>
+  </message>
+  <message>
+   <source>{part} keeps the first current to {a} of {limit}; {relay} pulls in at {pull} and bridges it, when the supply gives about {closing}, and {id} gets {hot} ({off}).</source>
+   <translation>{part} hält den ersten Strom auf {a} von {limit}; {relay} zieht bei {pull} an und überbrückt ihn, wenn die Quelle etwa {closing} gibt, und {id} bekommt {hot} ({off}).</translation>
+  </message>
+  <message>
+   <source>The relay never pulls in.</source>
+   <translation>Das Relais zieht nie an.</translation>
+  </message>
+  <message>
+   <source>The relay pulls in after {s}, and its contact carries {a} at most.</source>
+   <translation>Das Relais zieht nach {s} an, und sein Kontakt führt höchstens {a}.</translation>
+  </message>
+  <message>
+   <source>On the way a heater gets {share} of its rated volts.</source>
+   <translation>Unterwegs bekommt ein Heizfaden {share} seiner Nennspannung.</translation>
+  </message>
+  <message>
+   <source>A supply of {limit} that holds at its limit is enough; none up to the cold current {kind} is.</source>
+   <translation>Eine Quelle für {limit}, die an ihrer Grenze hält, genügt; keine {kind} bis zum kalten Strom genügt.</translation>
+  </message>
+  <message>
+   <source>A supply of {limit} that holds at its limit is enough; one {kind} would have to give {needed}.</source>
+   <translation>Eine Quelle für {limit}, die an ihrer Grenze hält, genügt; eine {kind} müsste {needed} geben.</translation>
+  </message>
+  <message>
+   <source>Cold, the heaters ask for {cold}, and {warm} when warm: a supply of {a} {kind} is enough.</source>
+   <translation>Kalt verlangen die Heizfäden {cold}, warm {warm}: eine Quelle für {a} {kind} genügt.</translation>
   </message>
   <message>
    <source>the numbers run out of range</source>
    <translation>die Zahlen laufen aus dem Bereich</translation>
+  </message>
+  <message>
+   <source>On a supply {kind}, {sure} of {all} start.</source>
+   <translation>An einer Quelle, {kind}, laufen {sure} von {all} an.</translation>
+  </message>
+  <message>
+   <source>On a supply {kind}, {sure} of {all} start for certain; up to {more} may, depending on when it gives up, which is seldom published.</source>
+   <translation>An einer Quelle, {kind}, laufen {sure} von {all} sicher an; bis zu {more} vielleicht, je nachdem, wann sie aufgibt, was selten veröffentlicht wird.</translation>
   </message>
   <message>
    <source>the steady state does not settle</source>
@@ -4740,6 +5579,70 @@ MIT-Lizenz.</translation>
   <message>
    <source>The unit '{unit}' in '{text}' is not known; {expected}.</source>
    <translation>Die Einheit '{unit}' in '{text}' ist nicht bekannt; {expected}.</translation>
+  </message>
+  <message>
+   <source>supplies and switches do not come to rest</source>
+   <translation>Quellen und Schalter kommen nicht zur Ruhe</translation>
+  </message>
+  <message>
+   <source>so much switched that the run was ended early</source>
+   <translation>es wurde so viel geschaltet, dass der Lauf vorzeitig beendet wurde</translation>
+  </message>
+  <message>
+   <source>There is no heater to warm up.</source>
+   <translation>Es gibt keinen Heizfaden zum Anheizen.</translation>
+  </message>
+  <message>
+   <source>No supply feeds the heaters.</source>
+   <translation>Keine Quelle speist die Heizfäden.</translation>
+  </message>
+  <message>
+   <source>{said} One more supply does not start.</source>
+   <translation>{said} Eine weitere Quelle läuft nicht an.</translation>
+  </message>
+  <message>
+   <source>{said} {count} more supplies do not start.</source>
+   <translation>{said} {count} weitere Quellen laufen nicht an.</translation>
+  </message>
+  <message>
+   <source>{id} does not start: it cuts out and tries again, {count} times in {time}.</source>
+   <translation>{id} läuft nicht an: sie schaltet ab und versucht es wieder, {count}-mal in {time}.</translation>
+  </message>
+  <message>
+   <source>{id} does not start: it has latched off.</source>
+   <translation>{id} läuft nicht an: sie hat sich verriegelt.</translation>
+  </message>
+  <message>
+   <source>{id} is still at its limit after {time}.</source>
+   <translation>{id} ist nach {time} noch an ihrer Grenze.</translation>
+  </message>
+  <message>
+   <source>{id} does not start: it stays at its limit, at {amps}.</source>
+   <translation>{id} läuft nicht an: sie bleibt an ihrer Grenze, bei {amps}.</translation>
+  </message>
+  <message>
+   <source>It starts.</source>
+   <translation>Es läuft an.</translation>
+  </message>
+  <message>
+   <source>It starts; the last tube is ready after {time}.</source>
+   <translation>Es läuft an; die letzte Röhre ist nach {time} bereit.</translation>
+  </message>
+  <message>
+   <source>It starts, but {id} is not ready after {time}.</source>
+   <translation>Es läuft an, aber {id} ist nach {time} nicht bereit.</translation>
+  </message>
+  <message>
+   <source>It starts, but {ids} are not ready after {time}.</source>
+   <translation>Es läuft an, aber {ids} sind nach {time} nicht bereit.</translation>
+  </message>
+  <message>
+   <source>At {time}: {reason} ({ids}).</source>
+   <translation>Bei {time}: {reason} ({ids}).</translation>
+  </message>
+  <message>
+   <source>Not computed: {reason} ({ids}).</source>
+   <translation>Nicht berechnet: {reason} ({ids}).</translation>
   </message>
  </context>
  <context>
@@ -5258,6 +6161,89 @@ MIT-Lizenz.</translation>
   <message>
    <source>Drawn with Heaterloom</source>
    <translation>Gezeichnet mit Heaterloom</translation>
+  </message>
+ </context>
+ <context>
+  <name>warm-up</name>
+  <message>
+   <source>{time} after switch-on</source>
+   <translation>{time} nach dem Einschalten</translation>
+  </message>
+  <message>
+   <source>{time}: {what}</source>
+   <translation>{time}: {what}</translation>
+  </message>
+  <message>
+   <source>the mains goes off</source>
+   <translation>das Netz geht aus</translation>
+  </message>
+  <message>
+   <source>the mains comes on</source>
+   <translation>das Netz geht an</translation>
+  </message>
+  <message>
+   <source>{part} is at its limit</source>
+   <translation>{part} ist an der Grenze</translation>
+  </message>
+  <message>
+   <source>{part} regulates</source>
+   <translation>{part} regelt</translation>
+  </message>
+  <message>
+   <source>{part} cuts out</source>
+   <translation>{part} schaltet ab</translation>
+  </message>
+  <message>
+   <source>{part} tries again</source>
+   <translation>{part} versucht es wieder</translation>
+  </message>
+  <message>
+   <source>{part} latches off</source>
+   <translation>{part} verriegelt sich</translation>
+  </message>
+  <message>
+   <source>{part} pulls in</source>
+   <translation>{part} zieht an</translation>
+  </message>
+  <message>
+   <source>the contact of {part} closes</source>
+   <translation>der Kontakt von {part} schließt</translation>
+  </message>
+  <message>
+   <source>{part} drops out</source>
+   <translation>{part} fällt ab</translation>
+  </message>
+  <message>
+   <source>the contact of {part} goes back</source>
+   <translation>der Kontakt von {part} geht zurück</translation>
+  </message>
+  <message>
+   <source>the run stops here</source>
+   <translation>der Lauf endet hier</translation>
+  </message>
+  <message>
+   <source>&amp;Switch on cold</source>
+   <translation>&amp;Kalt einschalten</translation>
+  </message>
+  <message>
+   <source>Follow the warm-up second by second: does it start?</source>
+   <translation>Das Anheizen Sekunde für Sekunde verfolgen: läuft es an?</translation>
+  </message>
+  <message>
+   <source>&amp;Play or pause the warm-up</source>
+   <translation>Anheizen a&amp;bspielen oder anhalten</translation>
+  </message>
+  <message>
+   <source>&amp;Next event</source>
+   <translation>&amp;Nächstes Ereignis</translation>
+  </message>
+  <message>
+   <source>Pre&amp;vious event</source>
+   <translation>&amp;Voriges Ereignis</translation>
+  </message>
+  <message>
+   <source>&amp;Leave the instant</source>
+   <translation>Den Augenblick &amp;verlassen</translation>
   </message>
  </context>
 </TS>

@@ -184,6 +184,53 @@
   </message>
  </context>
  <context>
+  <name>Drawer</name>
+  <message>
+   <source>Progress of the warm-up</source>
+   <translation>Avancement de la mise en chauffe</translation>
+  </message>
+  <message>
+   <source>Cancel</source>
+   <translation>Annuler</translation>
+  </message>
+  <message>
+   <source>What is shown</source>
+   <translation>Ce qui est montré</translation>
+  </message>
+  <message>
+   <source>Condition</source>
+   <translation>Condition</translation>
+  </message>
+  <message>
+   <source>How long</source>
+   <translation>Combien de temps</translation>
+  </message>
+  <message>
+   <source>Compare soft starts</source>
+   <translation>Comparer les démarrages progressifs</translation>
+  </message>
+  <message>
+   <source>Close the warm-up</source>
+   <translation>Fermer la mise en chauffe</translation>
+  </message>
+  <message>
+   <source>Close the warm-up (F5)</source>
+   <translation>Fermer la mise en chauffe (F5)</translation>
+  </message>
+  <message>
+   <source>Switching on…</source>
+   <translation>Mise sous tension…</translation>
+  </message>
+  <message>
+   <source>Not switched on for this drawing</source>
+   <translation>Pas mis sous tension pour ce dessin</translation>
+  </message>
+  <message>
+   <source>as drawn</source>
+   <translation>tel que dessiné</translation>
+  </message>
+ </context>
+ <context>
   <name>FindingsPane</name>
   <message>
    <source>Findings</source>
@@ -215,6 +262,17 @@
   </message>
  </context>
  <context>
+  <name>InstantNote</name>
+  <message>
+   <source>back to the steady state</source>
+   <translation>retour au régime établi</translation>
+  </message>
+  <message>
+   <source>Leave the instant (Shift+F8)</source>
+   <translation>Quitter l’instant (Maj+F8)</translation>
+  </message>
+ </context>
+ <context>
   <name>KeyPage</name>
   <message>
    <source>Keys and gestures</source>
@@ -231,6 +289,13 @@
   <message>
    <source>&amp;Print…</source>
    <translation>Im&amp;primer…</translation>
+  </message>
+ </context>
+ <context>
+  <name>Legend</name>
+  <message>
+   <source>Curves</source>
+   <translation>Courbes</translation>
   </message>
  </context>
  <context>
@@ -385,6 +450,10 @@
    <translation>Aux ta&amp;bleaux</translation>
   </message>
   <message>
+   <source>War&amp;m-up</source>
+   <translation>&amp;Mise en chauffe</translation>
+  </message>
+  <message>
    <source>&amp;Go on the drawing</source>
    <translation>&amp;Aller sur le dessin</translation>
   </message>
@@ -471,6 +540,18 @@ Licence MIT.</translation>
   <message>
    <source>Five mistakes</source>
    <translation>Cinq erreurs</translation>
+  </message>
+  <message>
+   <source>Cold start</source>
+   <translation>Démarrage à froid</translation>
+  </message>
+  <message>
+   <source>Cold start with a thermistor</source>
+   <translation>Démarrage à froid avec thermistance</translation>
+  </message>
+  <message>
+   <source>Cold start with thermistor and relay</source>
+   <translation>Démarrage à froid avec thermistance et relais</translation>
   </message>
   <message>
    <source>High tension kills. Switch off, unplug, let capacitors discharge and measure before touching anything.</source>
@@ -706,6 +787,44 @@ Licence MIT.</translation>
   </message>
  </context>
  <context>
+  <name>Playback</name>
+  <message>
+   <source>Previous event</source>
+   <translation>Événement précédent</translation>
+  </message>
+  <message>
+   <source>Play</source>
+   <translation>Lire</translation>
+  </message>
+  <message>
+   <source>Next event</source>
+   <translation>Événement suivant</translation>
+  </message>
+  <message>
+   <source>How fast it plays</source>
+   <translation>Vitesse de lecture</translation>
+  </message>
+  <message>
+   <source>Leave the instant</source>
+   <translation>Quitter l’instant</translation>
+  </message>
+  <message>
+   <source>Show the steady state again (Escape)</source>
+   <translation>Montrer à nouveau le régime établi (Échap)</translation>
+  </message>
+  <message>
+   <source>Pause</source>
+   <translation>Pause</translation>
+  </message>
+ </context>
+ <context>
+  <name>Plot</name>
+  <message>
+   <source>Warm-up over time</source>
+   <translation>Mise en chauffe dans le temps</translation>
+  </message>
+ </context>
+ <context>
   <name>PropertiesPane</name>
   <message>
    <source>{count} selected</source>
@@ -752,6 +871,21 @@ Licence MIT.</translation>
   <message>
    <source>Tables</source>
    <translation>Tableaux</translation>
+  </message>
+ </context>
+ <context>
+  <name>SoftStarts</name>
+  <message>
+   <source>Soft starts are being tried…</source>
+   <translation>Essai des démarrages progressifs…</translation>
+  </message>
+  <message>
+   <source>No soft start is needed, or none can be proposed for this supply.</source>
+   <translation>Aucun démarrage progressif n’est nécessaire, ou aucun ne peut être proposé pour cette source.</translation>
+  </message>
+  <message>
+   <source>Put it on the sheet</source>
+   <translation>Le mettre sur la feuille</translation>
   </message>
  </context>
  <context>
@@ -802,6 +936,17 @@ Licence MIT.</translation>
   </message>
  </context>
  <context>
+  <name>TimeSlider</name>
+  <message>
+   <source>Seconds after switch-on</source>
+   <translation>Secondes après la mise sous tension</translation>
+  </message>
+  <message>
+   <source>and {count} more</source>
+   <translation>et {count} autres</translation>
+  </message>
+ </context>
+ <context>
   <name>TitleLine</name>
   <message>
    <source>Panes</source>
@@ -826,6 +971,96 @@ Licence MIT.</translation>
   <message>
    <source>Double click or F2 renames the sheet</source>
    <translation>Un double clic ou F2 renomme la feuille</translation>
+  </message>
+ </context>
+ <context>
+  <name>Warmup</name>
+  <message>
+   <source>supply current</source>
+   <translation>courant de la source</translation>
+  </message>
+  <message>
+   <source>supply volts</source>
+   <translation>tension de la source</translation>
+  </message>
+  <message>
+   <source>heater volts</source>
+   <translation>tension de chauffage</translation>
+  </message>
+  <message>
+   <source>cathodes</source>
+   <translation>cathodes</translation>
+  </message>
+  <message>
+   <source>heaters</source>
+   <translation>filaments</translation>
+  </message>
+  <message>
+   <source>thermistors</source>
+   <translation>thermistances</translation>
+  </message>
+  <message>
+   <source>thermistor ohms</source>
+   <translation>ohms de la thermistance</translation>
+  </message>
+  <message>
+   <source>relays</source>
+   <translation>relais</translation>
+  </message>
+  <message>
+   <source>limit of {id}</source>
+   <translation>limite de {id}</translation>
+  </message>
+  <message>
+   <source>1.5 × rated</source>
+   <translation>1,5 × nominal</translation>
+  </message>
+  <message>
+   <source>Ready: the cathode has made {share} % of its rise from the room to its rated temperature.</source>
+   <translation>Prêt : la cathode a fait {share} % de sa montée de la température ambiante à sa température nominale.</translation>
+  </message>
+  <message>
+   <source>The warm-up times of {ids} are estimates by class.</source>
+   <translation>Les temps de chauffe de {ids} sont estimés d’après la classe.</translation>
+  </message>
+ </context>
+ <context>
+  <name>WarmupPlot</name>
+  <message>
+   <source>limit of {id}</source>
+   <translation>limite de {id}</translation>
+  </message>
+  <message>
+   <source>Supply current</source>
+   <translation>Courant de la source</translation>
+  </message>
+  <message>
+   <source>Supply volts</source>
+   <translation>Tension de la source</translation>
+  </message>
+  <message>
+   <source>Heater volts</source>
+   <translation>Tension de chauffage</translation>
+  </message>
+  <message>
+   <source>1.5 × rated</source>
+   <translation>1,5 × nominal</translation>
+  </message>
+  <message>
+   <source>Cathodes</source>
+   <translation>Cathodes</translation>
+  </message>
+  <message>
+   <source>Thermistors</source>
+   <translation>Thermistances</translation>
+  </message>
+  <message>
+   <source>Relays pulled in</source>
+   <translation>Relais collés</translation>
+  </message>
+  <message>
+   <source>{names} and {count} more</source>
+   <translation>{names} et {count} autres</translation>
   </message>
  </context>
  <context>
@@ -1240,6 +1475,14 @@ Licence MIT.</translation>
    <translation>{number} sur {count}</translation>
   </message>
   <message>
+   <source>pulled in</source>
+   <translation>collé</translation>
+  </message>
+  <message>
+   <source>released</source>
+   <translation>relâché</translation>
+  </message>
+  <message>
    <source>pulled</source>
    <translation>retiré</translation>
   </message>
@@ -1266,6 +1509,78 @@ Licence MIT.</translation>
   <message>
    <source>Write {what}</source>
    <translation>Écrire {what}</translation>
+  </message>
+  <message>
+   <source>more than {factor} times its volts</source>
+   <translation>plus de {factor} fois sa tension</translation>
+  </message>
+  <message>
+   <source>no volts at this instant</source>
+   <translation>pas de tension à cet instant</translation>
+  </message>
+  <message>
+   <source>still cold, no glow yet</source>
+   <translation>encore froid, pas encore de lueur</translation>
+  </message>
+  <message>
+   <source>warming up, not judged yet</source>
+   <translation>en chauffe, pas encore jugé</translation>
+  </message>
+  <message>
+   <source>ready, within tolerance</source>
+   <translation>prêt, dans la tolérance</translation>
+  </message>
+  <message>
+   <source>over</source>
+   <translation>au-dessus</translation>
+  </message>
+  <message>
+   <source>under</source>
+   <translation>au-dessous</translation>
+  </message>
+  <message>
+   <source>heater {kelvin}</source>
+   <translation>filament {kelvin}</translation>
+  </message>
+  <message>
+   <source>cathode {kelvin}</source>
+   <translation>cathode {kelvin}</translation>
+  </message>
+  <message>
+   <source>above its rating, which is judged once the heaters are hot</source>
+   <translation>au-dessus du nominal, ce qui n’est jugé qu’une fois les filaments chauds</translation>
+  </message>
+  <message>
+   <source>mains off</source>
+   <translation>secteur coupé</translation>
+  </message>
+  <message>
+   <source>gives nothing while the mains is off</source>
+   <translation>ne donne rien tant que le secteur est coupé</translation>
+  </message>
+  <message>
+   <source>cut out</source>
+   <translation>coupée</translation>
+  </message>
+  <message>
+   <source>gives nothing until it tries again by itself</source>
+   <translation>ne donne rien avant de réessayer d’elle-même</translation>
+  </message>
+  <message>
+   <source>latched</source>
+   <translation>verrouillée</translation>
+  </message>
+  <message>
+   <source>gives nothing until it is switched off and on</source>
+   <translation>ne donne rien avant d’être arrêtée et remise en marche</translation>
+  </message>
+  <message>
+   <source>at limit</source>
+   <translation>à sa limite</translation>
+  </message>
+  <message>
+   <source>gives no more than its limit</source>
+   <translation>ne donne pas plus que sa limite</translation>
   </message>
   <message>
    <source>Wires are copied together with the parts at both ends: choose the parts as well.</source>
@@ -1470,14 +1785,6 @@ Licence MIT.</translation>
   <message>
    <source>Wire {start} to {end}</source>
    <translation>Fil de {start} à {end}</translation>
-  </message>
-  <message>
-   <source>over</source>
-   <translation>au-dessus</translation>
-  </message>
-  <message>
-   <source>under</source>
-   <translation>au-dessous</translation>
   </message>
   <message>
    <source>not heated</source>
@@ -1857,6 +2164,10 @@ Licence MIT.</translation>
    <translation>tension secteur haute</translation>
   </message>
   <message>
+   <source>after a dip</source>
+   <translation>après une coupure</translation>
+  </message>
+  <message>
    <source>cold</source>
    <translation>froid</translation>
   </message>
@@ -2116,8 +2427,8 @@ Licence MIT.</translation>
    <translation>Échap</translation>
   </message>
   <message>
-   <source>gives up what is under way, then the selection</source>
-   <translation>abandonne ce qui est en cours, puis le choix</translation>
+   <source>gives up what is under way, then the selection, then the instant on show</source>
+   <translation>abandonne ce qui est en cours, puis la sélection, puis l’instant montré</translation>
   </message>
   <message>
    <source>the next and the previous pin, round the socket</source>
@@ -2260,6 +2571,50 @@ Licence MIT.</translation>
    <translation>l'abandonne ; rien ne s'est passé</translation>
   </message>
   <message>
+   <source>Click or drag on the time slider</source>
+   <translation>Clic ou glissement sur le curseur de temps</translation>
+  </message>
+  <message>
+   <source>shows that instant everywhere; on a tick exactly when it switched</source>
+   <translation>montre cet instant partout ; sur un trait, exactement celui de la commutation</translation>
+  </message>
+  <message>
+   <source>Left, Right</source>
+   <translation>Gauche, Droite</translation>
+  </message>
+  <message>
+   <source>a tenth of a second back or on; from ten seconds on a whole one</source>
+   <translation>un dixième de seconde en arrière ou en avant ; à partir de dix secondes, une seconde entière</translation>
+  </message>
+  <message>
+   <source>Page Up, Page Down</source>
+   <translation>Page haut, Page bas</translation>
+  </message>
+  <message>
+   <source>ten seconds on or back</source>
+   <translation>dix secondes en avant ou en arrière</translation>
+  </message>
+  <message>
+   <source>Home, End</source>
+   <translation>Début, Fin</translation>
+  </message>
+  <message>
+   <source>the instant of switching on, the last one</source>
+   <translation>l’instant de la mise sous tension, le dernier</translation>
+  </message>
+  <message>
+   <source>Space</source>
+   <translation>Espace</translation>
+  </message>
+  <message>
+   <source>plays and pauses</source>
+   <translation>lit et met en pause</translation>
+  </message>
+  <message>
+   <source>back to the steady state</source>
+   <translation>retour au régime établi</translation>
+  </message>
+  <message>
    <source>Pointer on the drawing</source>
    <translation>Pointeur sur le dessin</translation>
   </message>
@@ -2286,6 +2641,10 @@ Licence MIT.</translation>
   <message>
    <source>While a chain is chosen</source>
    <translation>Pendant qu'une chaîne est choisie</translation>
+  </message>
+  <message>
+   <source>On the time slider of a warm-up</source>
+   <translation>Sur le curseur de temps d’une mise en chauffe</translation>
   </message>
  </context>
  <context>
@@ -3014,6 +3373,10 @@ Licence MIT.</translation>
    <translation>{reason} ({ids})</translation>
   </message>
   <message>
+   <source>Called off.</source>
+   <translation>Annulé.</translation>
+  </message>
+  <message>
    <source>type</source>
    <translation>type</translation>
   </message>
@@ -3106,6 +3469,10 @@ Licence MIT.</translation>
    <translation>courant replié</translation>
   </message>
   <message>
+   <source>volts before a linear regulator</source>
+   <translation>tension avant un régulateur linéaire</translation>
+  </message>
+  <message>
    <source>EMF</source>
    <translation>FEM</translation>
   </message>
@@ -3158,6 +3525,10 @@ Licence MIT.</translation>
    <translation>courant maximal</translation>
   </message>
   <message>
+   <source>largest capacitance</source>
+   <translation>plus grande capacité</translation>
+  </message>
+  <message>
    <source>coil volts</source>
    <translation>tension de bobine</translation>
   </message>
@@ -3172,6 +3543,14 @@ Licence MIT.</translation>
   <message>
    <source>drop-out volts</source>
    <translation>tension de retombée</translation>
+  </message>
+  <message>
+   <source>time of travel</source>
+   <translation>temps de course</translation>
+  </message>
+  <message>
+   <source>contact rating</source>
+   <translation>pouvoir du contact</translation>
   </message>
   <message>
    <source>cold resistance</source>
@@ -3262,6 +3641,18 @@ Licence MIT.</translation>
    <translation>{id} n'arrive pas au châssis.</translation>
   </message>
   <message>
+   <source>There is no kind of part called {kind}.</source>
+   <translation>Il n’existe pas de composant du genre {kind}.</translation>
+  </message>
+  <message>
+   <source>{id} cannot be made: {why}.</source>
+   <translation>{id} ne peut être créé : {why}.</translation>
+  </message>
+  <message>
+   <source>{id} is no part of two terminals.</source>
+   <translation>{id} n’est pas un composant à deux bornes.</translation>
+  </message>
+  <message>
    <source>version {step} of the sheet file is not known</source>
    <translation>la version {step} du fichier de feuille n'est pas connue</translation>
   </message>
@@ -3280,6 +3671,14 @@ Licence MIT.</translation>
   <message>
    <source>A power in watts is expected, zero or more, such as 2.5.</source>
    <translation>Une puissance en watts est attendue, zéro ou plus, par exemple 2.5.</translation>
+  </message>
+  <message>
+   <source>the relay chatters: pulling in takes away what pulled it in</source>
+   <translation>le relais bat : en collant il ôte ce qui le faisait coller</translation>
+  </message>
+  <message>
+   <source>the relays chatter: pulling in takes away what pulled them in</source>
+   <translation>les relais battent : le collage enlève ce qui les a collés</translation>
   </message>
   <message>
    <source>{type} is not in the catalogue; its heater pins are not known.</source>
@@ -3520,6 +3919,14 @@ Licence MIT.</translation>
   <message>
    <source>Turn {ids} round</source>
    <translation>Retourner {ids}</translation>
+  </message>
+  <message>
+   <source>{name} stays cold: {id} stands open, as the line of its coil is not solved.</source>
+   <translation>{name} reste froid : {id} est ouvert, car la ligne de sa bobine n’est pas résolue.</translation>
+  </message>
+  <message>
+   <source>Put the line of the coil of {id} right first.</source>
+   <translation>Mettez d’abord en ordre la ligne de la bobine de {id}.</translation>
   </message>
   <message>
    <source>{name} stays cold: {id} stands open while it is pulled in.</source>
@@ -4118,6 +4525,266 @@ Licence MIT.</translation>
    <translation>le fil qui relie</translation>
   </message>
   <message>
+   <source>{id} gets too much while others are cold</source>
+   <translation>{id} reçoit trop tant que d’autres sont froids</translation>
+  </message>
+  <message>
+   <source>{id} gets {v} for a moment at {condition}, {share} of its {rated}: it warms faster than the others.</source>
+   <translation>{id} reçoit un moment {v} à {condition}, {share} de ses {rated} : il chauffe plus vite que les autres.</translation>
+  </message>
+  <message>
+   <source>Put a shunt across it that carries the surge, or a thermistor in the string.</source>
+   <translation>Mettez en parallèle une résistance qui supporte la pointe, ou une thermistance dans la chaîne.</translation>
+  </message>
+  <message>
+   <source>Put a thermistor in the string, or a type that warms as fast as the others.</source>
+   <translation>Mettez une thermistance dans la chaîne, ou un type qui chauffe aussi vite que les autres.</translation>
+  </message>
+  <message>
+   <source>common practice: half as much again at switch-on</source>
+   <translation>pratique courante : moitié plus à la mise sous tension</translation>
+  </message>
+  <message>
+   <source>Mullard Outlook vol. 12 no. 9, February 1963: up to 50 % over while a series chain warms up</source>
+   <translation>Mullard Outlook vol. 12 n° 9, février 1963 : jusqu’à 50 % de plus pendant la chauffe d’une chaîne série</translation>
+  </message>
+  <message>
+   <source>The cathode of {id} is not ready after {time} at {condition}; alone at its rated volts it takes {own}.</source>
+   <translation>La cathode de {id} n’est pas prête après {time} à {condition} ; seule à sa tension nominale il lui faut {own}.</translation>
+  </message>
+  <message>
+   <source>The cathode of {id} is ready after {time} at {condition}; alone at its rated volts it takes {own}.</source>
+   <translation>La cathode de {id} est prête après {time} à {condition} ; seule à sa tension nominale il lui faut {own}.</translation>
+  </message>
+  <message>
+   <source>{id} warms up slowly</source>
+   <translation>{id} chauffe lentement</translation>
+  </message>
+  <message>
+   <source>Bypass the soft start once the inrush is over, lower its resistance, or let high tension wait.</source>
+   <translation>Pontez le démarrage progressif une fois la pointe passée, baissez sa résistance, ou faites attendre la haute tension.</translation>
+  </message>
+  <message>
+   <source>common practice: on a constant current a tube takes about twice as long as at constant volts</source>
+   <translation>pratique courante : à courant constant un tube met environ deux fois plus de temps qu’à tension constante</translation>
+  </message>
+  <message>
+   <source>{id} may blow at switch-on</source>
+   <translation>{id} peut fondre à la mise sous tension</translation>
+  </message>
+  <message>
+   <source>{id} carries more than {many} times its rating for {time} at {condition}; it may melt after {earliest}.</source>
+   <translation>{id} porte plus de {many} fois son calibre pendant {time} à {condition} ; il peut fondre après {earliest}.</translation>
+  </message>
+  <message>
+   <source>Limit the inrush with a soft start; take no larger fuse than the wiring bears.</source>
+   <translation>Limitez l’appel de courant par un démarrage progressif ; ne prenez pas de fusible plus gros que ce que supporte le câblage.</translation>
+  </message>
+  <message>
+   <source>IEC 60127-2, sheet 3: earliest melting times of time-lag links</source>
+   <translation>CEI 60127-2, feuille 3 : temps de fusion les plus courts des fusibles temporisés</translation>
+  </message>
+  <message>
+   <source>{id} ages at every switch-on</source>
+   <translation>{id} vieillit à chaque mise sous tension</translation>
+  </message>
+  <message>
+   <source>The inrush through {id} has an I²t of {found} at {condition}, {share} of the {melting} at which it melts.</source>
+   <translation>L’appel de courant dans {id} a un I²t de {found} à {condition}, {share} des {melting} auxquels il fond.</translation>
+  </message>
+  <message>
+   <source>the melting I²t of the fuse; for repeated pulses 30 % of it (from memory)</source>
+   <translation>l’I²t de fusion du fusible ; pour des impulsions répétées 30 % de celui-ci (de mémoire)</translation>
+  </message>
+  <message>
+   <source>{id} carries too much at switch-on</source>
+   <translation>{id} porte trop à la mise sous tension</translation>
+  </message>
+  <message>
+   <source>{id} carries up to {a} at {condition}; {limit} is the most that it may for long.</source>
+   <translation>{id} porte jusqu’à {a} à {condition} ; {limit} est le maximum durable.</translation>
+  </message>
+  <message>
+   <source>Take one of more ohms, or one for {a}.</source>
+   <translation>Prenez-en une de plus d’ohms, ou une pour {a}.</translation>
+  </message>
+  <message>
+   <source>{id} is still hot after a dip</source>
+   <translation>{id} est encore chaude après une coupure</translation>
+  </message>
+  <message>
+   <source>After {dip} without mains {id} has {ohm} in place of {first}: the second inrush is {a}.</source>
+   <translation>Après {dip} sans secteur, {id} a {ohm} au lieu de {first} : le second appel est de {a}.</translation>
+  </message>
+  <message>
+   <source>Bypass it with a relay, so that it is cold when it is needed again.</source>
+   <translation>Pontez-la par un relais, pour qu’elle soit froide quand on en a de nouveau besoin.</translation>
+  </message>
+  <message>
+   <source>common practice: a thermistor protects only once it has cooled</source>
+   <translation>pratique courante : une thermistance ne protège qu’une fois refroidie</translation>
+  </message>
+  <message>
+   <source>{id} charges too much</source>
+   <translation>{id} charge trop</translation>
+  </message>
+  <message>
+   <source>{id} charges {got}; {limit} is the most that it may.</source>
+   <translation>{id} charge {got} ; {limit} est le maximum.</translation>
+  </message>
+  <message>
+   <source>Take a thermistor for {got}, or less capacitance.</source>
+   <translation>Prenez une thermistance pour {got}, ou moins de capacité.</translation>
+  </message>
+  <message>
+   <source>The coil of {id} gets {v} at most at {condition}, too few to pull in.</source>
+   <translation>La bobine de {id} reçoit au plus {v} à {condition}, trop peu pour coller.</translation>
+  </message>
+  <message>
+   <source>Let the supply start first, or take a relay for fewer volts.</source>
+   <translation>Laissez d’abord démarrer la source, ou prenez un relais pour moins de volts.</translation>
+  </message>
+  <message>
+   <source>{id} closes too early</source>
+   <translation>{id} ferme trop tôt</translation>
+  </message>
+  <message>
+   <source>{id} closes after {t} at {condition}, while the heaters still ask {supply} for more than its {limit}.</source>
+   <translation>{id} ferme après {t} à {condition}, alors que les filaments demandent encore à {supply} plus que ses {limit}.</translation>
+  </message>
+  <message>
+   <source>Let it pull in at more volts, or later.</source>
+   <translation>Faites-le coller à plus de volts, ou plus tard.</translation>
+  </message>
+  <message>
+   <source>the limit of the supply</source>
+   <translation>la limite de la source</translation>
+  </message>
+  <message>
+   <source>The contact of {id} is too small</source>
+   <translation>Le contact de {id} est trop petit</translation>
+  </message>
+  <message>
+   <source>The contact of {id} carries up to {a} at {condition}; it is rated for {limit}.</source>
+   <translation>Le contact de {id} porte jusqu’à {a} à {condition} ; il est prévu pour {limit}.</translation>
+  </message>
+  <message>
+   <source>Take a relay for {a}, or let it close later.</source>
+   <translation>Prenez un relais pour {a}, ou faites-le fermer plus tard.</translation>
+  </message>
+  <message>
+   <source>the rating of the contact; cold heaters wear contacts like lamps do</source>
+   <translation>le pouvoir du contact ; les filaments froids usent les contacts comme des lampes</translation>
+  </message>
+  <message>
+   <source>{id} takes a pulse at switch-on</source>
+   <translation>{id} prend une pointe à la mise sous tension</translation>
+  </message>
+  <message>
+   <source>{id} turns {w} into heat over the first five seconds at {condition}, {times} times its {rated}.</source>
+   <translation>{id} dissipe {w} pendant les cinq premières secondes à {condition}, {times} fois ses {rated}.</translation>
+  </message>
+  <message>
+   <source>Take a wire-wound resistor for {w}.</source>
+   <translation>Prenez une résistance bobinée pour {w}.</translation>
+  </message>
+  <message>
+   <source>common practice: wire-wound resistors bear five times their rating for five seconds</source>
+   <translation>pratique courante : les résistances bobinées supportent cinq fois leur puissance pendant cinq secondes</translation>
+  </message>
+  <message>
+   <source>the limit of the supply and its behaviour in overload; cold heaters by their cold ratio</source>
+   <translation>la limite de la source et son comportement en surcharge ; filaments froids d’après leur rapport à froid</translation>
+  </message>
+  <message>
+   <source>common practice: overload protection acts between 105 and 150 % of the rating (from memory)</source>
+   <translation>pratique courante : la protection de surcharge agit entre 105 et 150 % du nominal (de mémoire)</translation>
+  </message>
+  <message>
+   <source>{id} starts late</source>
+   <translation>{id} démarre tard</translation>
+  </message>
+  <message>
+   <source>{id} may not start</source>
+   <translation>{id} ne démarre peut-être pas</translation>
+  </message>
+  <message>
+   <source>{id} does not start</source>
+   <translation>{id} ne démarre pas</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}, and it holds at its limit of {limit}: only after {later} does it reach its volts at {condition}.</source>
+   <translation>Les filaments froids demandent {asked} à {id}, qui tient à sa limite de {limit} : elle n’atteint sa tension qu’après {later} à {condition}.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked} at {condition}, its limit is {limit}: whether its protection lets that pass is not known.</source>
+   <translation>Les filaments froids demandent {asked} à {id} à {condition}, sa limite est {limit} : on ne sait pas si sa protection le laisse passer.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}, its limit is {limit}: at {condition} it cuts out and tries again, {times} times in {time}, and the heaters never get warm enough.</source>
+   <translation>Les filaments froids demandent {asked} à {id}, sa limite est {limit} : à {condition} elle coupe et réessaie, {times} fois en {time}, et les filaments ne deviennent jamais assez chauds.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}, its limit is {limit}: at {condition} it switches itself off and stays off.</source>
+   <translation>Les filaments froids demandent {asked} à {id}, sa limite est {limit} : à {condition} elle s’arrête et reste arrêtée.</translation>
+  </message>
+  <message>
+   <source>The cold heaters ask {id} for {asked}; at {condition} it stays at {v} and {a} for ever.</source>
+   <translation>Les filaments froids demandent {asked} à {id} ; à {condition} elle reste pour toujours à {v} et {a}.</translation>
+  </message>
+  <message>
+   <source>Mend the short circuit first.</source>
+   <translation>Supprimez d’abord le court-circuit.</translation>
+  </message>
+  <message>
+   <source>Take a supply for more than {a} if that is too long to wait.</source>
+   <translation>Prenez une source pour plus de {a} si c’est trop long.</translation>
+  </message>
+  <message>
+   <source>Add a soft start, take a supply that holds at its limit in place of this one, or one for {a}.</source>
+   <translation>Ajoutez un démarrage progressif, prenez à la place une source qui tient à sa limite, ou une pour {a}.</translation>
+  </message>
+  <message>
+   <source>Add a soft start, or take a supply that holds its current at any volts.</source>
+   <translation>Ajoutez un démarrage progressif, ou prenez une source qui tient son courant à toute tension.</translation>
+  </message>
+  <message>
+   <source>{id} gets hot at switch-on</source>
+   <translation>{id} chauffe à la mise sous tension</translation>
+  </message>
+  <message>
+   <source>While the heaters are cold the regulator of {id} turns {most} into heat at {condition}, and {later} later.</source>
+   <translation>Tant que les filaments sont froids, le régulateur de {id} dissipe {most} à {condition}, et {later} ensuite.</translation>
+  </message>
+  <message>
+   <source>Give it a heat sink for {most}, fewer volts at its input, or a soft start.</source>
+   <translation>Donnez-lui un radiateur pour {most}, moins de volts à l’entrée, ou un démarrage progressif.</translation>
+  </message>
+  <message>
+   <source>common practice: heat sinks are chosen for the steady state</source>
+   <translation>pratique courante : les radiateurs sont choisis pour le régime établi</translation>
+  </message>
+  <message>
+   <source>{ids} switches without end</source>
+   <translation>{ids} commute sans fin</translation>
+  </message>
+  <message>
+   <source>The warm-up around {ids} ends early</source>
+   <translation>La mise en chauffe autour de {ids} finit avant terme</translation>
+  </message>
+  <message>
+   <source>The warm-up at {condition} was ended after {t}: {reason}.</source>
+   <translation>La mise en chauffe à {condition} a été arrêtée après {t} : {reason}.</translation>
+  </message>
+  <message>
+   <source>Change the wiring or the values of {ids}.</source>
+   <translation>Changer le câblage ou les valeurs de {ids}.</translation>
+  </message>
+  <message>
+   <source>the circuit itself</source>
+   <translation>le circuit lui-même</translation>
+  </message>
+  <message>
    <source>{id} wired for {whole}, fed {v}</source>
    <translation>{id} câblé pour {whole}, alimenté en {v}</translation>
   </message>
@@ -4316,14 +4983,6 @@ Licence MIT.</translation>
   <message>
    <source>Judge this part by hand for now.</source>
    <translation>Juger cette pièce à la main pour l'instant.</translation>
-  </message>
-  <message>
-   <source>Change the wiring or the values of {ids}.</source>
-   <translation>Changer le câblage ou les valeurs de {ids}.</translation>
-  </message>
-  <message>
-   <source>the circuit itself</source>
-   <translation>le circuit lui-même</translation>
   </message>
   <message>
    <source>read in the source</source>
@@ -4554,6 +5213,10 @@ Licence MIT.</translation>
    <translation>tension secteur nominale</translation>
   </message>
   <message>
+   <source>the second start, after a dip</source>
+   <translation>la seconde mise sous tension, après une coupure</translation>
+  </message>
+  <message>
    <source>{items} and {count} more</source>
    <translation>{items} et {count} de plus</translation>
   </message>
@@ -4570,12 +5233,188 @@ Licence MIT.</translation>
    <translation>les broches {pins}</translation>
   </message>
   <message>
-   <source>the relay chatters: pulling in takes away what pulled it in</source>
-   <translation>le relais bat : en collant il ôte ce qui le faisait coller</translation>
+   <source>Fit {type}</source>
+   <translation>Monter {type}</translation>
+  </message>
+  <message>
+   <source>Fit {type} and {relay} at {terminal}</source>
+   <translation>Monter {type} et {relay} à {terminal}</translation>
+  </message>
+  <message>
+   <source>Let {id} hold at its limit</source>
+   <translation>Laisser {id} tenir à sa limite</translation>
+  </message>
+  <message>
+   <source>Fit {ohm} at {terminal}</source>
+   <translation>Monter {ohm} à {terminal}</translation>
+  </message>
+  <message>
+   <source>{ohm} {w}</source>
+   <translation>{ohm} {w}</translation>
+  </message>
+  <message>
+   <source>Fit {type} at {terminal}</source>
+   <translation>Monter {type} à {terminal}</translation>
+  </message>
+  <message>
+   <source>Series resistor</source>
+   <translation>Résistance série</translation>
+  </message>
+  <message>
+   <source>Thermistor</source>
+   <translation>Thermistance</translation>
+  </message>
+  <message>
+   <source>Thermistor bypassed by a relay</source>
+   <translation>Thermistance pontée par un relais</translation>
+  </message>
+  <message>
+   <source>Another supply</source>
+   <translation>Autre source</translation>
+  </message>
+  <message>
+   <source>and cuts out: it does not start at the first try</source>
+   <translation>et coupe : elle ne démarre pas au premier essai</translation>
+  </message>
+  <message>
+   <source>and latches off: it does not start</source>
+   <translation>et se verrouille : elle ne démarre pas</translation>
+  </message>
+  <message>
+   <source>and stays there: it does not start</source>
+   <translation>et y reste : elle ne démarre pas</translation>
+  </message>
+  <message>
+   <source>and is still there when the run ends</source>
+   <translation>et y est encore à la fin</translation>
+  </message>
+  <message>
+   <source>that cuts out and tries again</source>
+   <translation>qui coupe et réessaie</translation>
+  </message>
+  <message>
+   <source>that folds back</source>
+   <translation>à repli</translation>
+  </message>
+  <message>
+   <source>that latches off</source>
+   <translation>qui se verrouille</translation>
+  </message>
+  <message>
+   <source>that holds at its limit</source>
+   <translation>qui tient à sa limite</translation>
+  </message>
+  <message>
+   <source>{first} {second}</source>
+   <translation>{first} {second}</translation>
+  </message>
+  <message>
+   <source>at once</source>
+   <translation>aussitôt</translation>
+  </message>
+  <message>
+   <source>after {s}</source>
+   <translation>après {s}</translation>
+  </message>
+  <message>
+   <source>The supply comes to its limit {at} {end}.</source>
+   <translation>La source arrive à sa limite {at} {end}.</translation>
+  </message>
+  <message>
+   <source>It starts, but not every tube gets ready.</source>
+   <translation>Cela démarre, mais tous les tubes ne deviennent pas prêts.</translation>
+  </message>
+  <message>
+   <source>It starts, though the supply is at its limit on the way; the last tube is ready after {s}.</source>
+   <translation>Cela démarre, bien que la source soit à sa limite en chemin ; le dernier tube est prêt après {s}.</translation>
+  </message>
+  <message>
+   <source>It starts, and the last tube is ready after {s}.</source>
+   <translation>Cela démarre, et le dernier tube est prêt après {s}.</translation>
+  </message>
+  <message>
+   <source>{part} keeps the first current to {a} of {limit}</source>
+   <translation>{part} tient le premier courant à {a} sur {limit}</translation>
+  </message>
+  <message>
+   <source>{part} keeps the first current to {a}</source>
+   <translation>{part} tient le premier courant à {a}</translation>
+  </message>
+  <message>
+   <source>{keeps}; warm, it takes {v} and {w}, and {id} gets {hot} ({off}).</source>
+   <translation>{keeps} ; à chaud il prend {v} et {w}, et {id} reçoit {hot} ({off}).</translation>
+  </message>
+  <message>
+   <source>With {supply} set to {set}, {costs}</source>
+   <translation>Avec {supply} réglée à {set}, {costs}</translation>
+  </message>
+  <message>
+   <source>That is {by} above its limit of {limit}.</source>
+   <translation>C’est {by} au-dessus de sa limite de {limit}.</translation>
+  </message>
+  <message>
+   <source>That is {by} below its limit of {limit}: a resistor alone is no good here.</source>
+   <translation>C’est {by} au-dessous de sa limite de {limit} : une résistance seule ne convient pas ici.</translation>
+  </message>
+  <message>
+   <source>That is {by} below its limit of {limit}.</source>
+   <translation>C’est {by} au-dessous de sa limite de {limit}.</translation>
+  </message>
+  <message>
+   <source>No single resistor bears the {w} that it takes when warm.</source>
+   <translation>Aucune résistance seule ne supporte les {w} qu’elle prend à chaud.</translation>
+  </message>
+  <message>
+   <source>No thermistor of the catalogue has {ohm} or more when cold and bears {a}.</source>
+   <translation>Aucune thermistance du catalogue n’a {ohm} ou plus à froid et ne supporte {a}.</translation>
+  </message>
+  <message>
+   <source>No relay of the catalogue pulls in for sure at the {behind} behind the thermistor, bears {v} and switches {a}.</source>
+   <translation>Aucun relais du catalogue ne colle à coup sûr aux {behind} derrière la thermistance, ne supporte {v} et ne commute {a}.</translation>
+  </message>
+  <message>
+   <source>{relay} behind {ohm}</source>
+   <translation>{relay} derrière {ohm}</translation>
+  </message>
+  <message>
+   <source>{part} keeps the first current to {a} of {limit}; {relay} pulls in at {pull} and bridges it, when the supply gives about {closing}, and {id} gets {hot} ({off}).</source>
+   <translation>{part} tient le premier courant à {a} sur {limit} ; {relay} colle à {pull} et la ponte, quand la source donne environ {closing}, et {id} reçoit {hot} ({off}).</translation>
+  </message>
+  <message>
+   <source>The relay never pulls in.</source>
+   <translation>Le relais ne colle jamais.</translation>
+  </message>
+  <message>
+   <source>The relay pulls in after {s}, and its contact carries {a} at most.</source>
+   <translation>Le relais colle après {s}, et son contact porte au plus {a}.</translation>
+  </message>
+  <message>
+   <source>On the way a heater gets {share} of its rated volts.</source>
+   <translation>En chemin un filament reçoit {share} de sa tension nominale.</translation>
+  </message>
+  <message>
+   <source>A supply of {limit} that holds at its limit is enough; none up to the cold current {kind} is.</source>
+   <translation>Une source de {limit} qui tient à sa limite suffit ; aucune {kind} jusqu’au courant à froid ne suffit.</translation>
+  </message>
+  <message>
+   <source>A supply of {limit} that holds at its limit is enough; one {kind} would have to give {needed}.</source>
+   <translation>Une source de {limit} qui tient à sa limite suffit ; une {kind} devrait donner {needed}.</translation>
+  </message>
+  <message>
+   <source>Cold, the heaters ask for {cold}, and {warm} when warm: a supply of {a} {kind} is enough.</source>
+   <translation>À froid les filaments demandent {cold}, et {warm} à chaud : une source de {a} {kind} suffit.</translation>
   </message>
   <message>
    <source>the numbers run out of range</source>
    <translation>les nombres sortent du domaine</translation>
+  </message>
+  <message>
+   <source>On a supply {kind}, {sure} of {all} start.</source>
+   <translation>Sur une source {kind}, {sure} sur {all} démarrent.</translation>
+  </message>
+  <message>
+   <source>On a supply {kind}, {sure} of {all} start for certain; up to {more} may, depending on when it gives up, which is seldom published.</source>
+   <translation>Sur une source {kind}, {sure} sur {all} démarrent à coup sûr ; jusqu’à {more} peut-être, selon le moment où elle renonce, rarement publié.</translation>
   </message>
   <message>
    <source>the steady state does not settle</source>
@@ -4740,6 +5579,70 @@ Licence MIT.</translation>
   <message>
    <source>The unit '{unit}' in '{text}' is not known; {expected}.</source>
    <translation>L'unité '{unit}' dans '{text}' n'est pas connue ; {expected}.</translation>
+  </message>
+  <message>
+   <source>supplies and switches do not come to rest</source>
+   <translation>sources et commutateurs ne se stabilisent pas</translation>
+  </message>
+  <message>
+   <source>so much switched that the run was ended early</source>
+   <translation>il y a eu tant de commutations que le calcul a été arrêté avant terme</translation>
+  </message>
+  <message>
+   <source>There is no heater to warm up.</source>
+   <translation>Il n’y a pas de filament à chauffer.</translation>
+  </message>
+  <message>
+   <source>No supply feeds the heaters.</source>
+   <translation>Aucune source n’alimente les filaments.</translation>
+  </message>
+  <message>
+   <source>{said} One more supply does not start.</source>
+   <translation>{said} Une autre source ne démarre pas.</translation>
+  </message>
+  <message>
+   <source>{said} {count} more supplies do not start.</source>
+   <translation>{said} {count} autres sources ne démarrent pas.</translation>
+  </message>
+  <message>
+   <source>{id} does not start: it cuts out and tries again, {count} times in {time}.</source>
+   <translation>{id} ne démarre pas : elle coupe et réessaie, {count} fois en {time}.</translation>
+  </message>
+  <message>
+   <source>{id} does not start: it has latched off.</source>
+   <translation>{id} ne démarre pas : elle s’est verrouillée.</translation>
+  </message>
+  <message>
+   <source>{id} is still at its limit after {time}.</source>
+   <translation>{id} est encore à sa limite après {time}.</translation>
+  </message>
+  <message>
+   <source>{id} does not start: it stays at its limit, at {amps}.</source>
+   <translation>{id} ne démarre pas : elle reste à sa limite, à {amps}.</translation>
+  </message>
+  <message>
+   <source>It starts.</source>
+   <translation>Cela démarre.</translation>
+  </message>
+  <message>
+   <source>It starts; the last tube is ready after {time}.</source>
+   <translation>Cela démarre ; le dernier tube est prêt après {time}.</translation>
+  </message>
+  <message>
+   <source>It starts, but {id} is not ready after {time}.</source>
+   <translation>Cela démarre, mais {id} n’est pas prêt après {time}.</translation>
+  </message>
+  <message>
+   <source>It starts, but {ids} are not ready after {time}.</source>
+   <translation>Cela démarre, mais {ids} ne sont pas prêts après {time}.</translation>
+  </message>
+  <message>
+   <source>At {time}: {reason} ({ids}).</source>
+   <translation>À {time} : {reason} ({ids}).</translation>
+  </message>
+  <message>
+   <source>Not computed: {reason} ({ids}).</source>
+   <translation>Non calculé : {reason} ({ids}).</translation>
   </message>
  </context>
  <context>
@@ -5258,6 +6161,89 @@ Licence MIT.</translation>
   <message>
    <source>Drawn with Heaterloom</source>
    <translation>Dessiné avec Heaterloom</translation>
+  </message>
+ </context>
+ <context>
+  <name>warm-up</name>
+  <message>
+   <source>{time} after switch-on</source>
+   <translation>{time} après la mise sous tension</translation>
+  </message>
+  <message>
+   <source>{time}: {what}</source>
+   <translation>{time} : {what}</translation>
+  </message>
+  <message>
+   <source>the mains goes off</source>
+   <translation>le secteur se coupe</translation>
+  </message>
+  <message>
+   <source>the mains comes on</source>
+   <translation>le secteur revient</translation>
+  </message>
+  <message>
+   <source>{part} is at its limit</source>
+   <translation>{part} est à sa limite</translation>
+  </message>
+  <message>
+   <source>{part} regulates</source>
+   <translation>{part} régule</translation>
+  </message>
+  <message>
+   <source>{part} cuts out</source>
+   <translation>{part} coupe</translation>
+  </message>
+  <message>
+   <source>{part} tries again</source>
+   <translation>{part} réessaie</translation>
+  </message>
+  <message>
+   <source>{part} latches off</source>
+   <translation>{part} se verrouille</translation>
+  </message>
+  <message>
+   <source>{part} pulls in</source>
+   <translation>{part} colle</translation>
+  </message>
+  <message>
+   <source>the contact of {part} closes</source>
+   <translation>le contact de {part} ferme</translation>
+  </message>
+  <message>
+   <source>{part} drops out</source>
+   <translation>{part} décolle</translation>
+  </message>
+  <message>
+   <source>the contact of {part} goes back</source>
+   <translation>le contact de {part} revient</translation>
+  </message>
+  <message>
+   <source>the run stops here</source>
+   <translation>le calcul s’arrête ici</translation>
+  </message>
+  <message>
+   <source>&amp;Switch on cold</source>
+   <translation>&amp;Mettre sous tension à froid</translation>
+  </message>
+  <message>
+   <source>Follow the warm-up second by second: does it start?</source>
+   <translation>Suivre la mise en chauffe seconde par seconde : cela démarre-t-il ?</translation>
+  </message>
+  <message>
+   <source>&amp;Play or pause the warm-up</source>
+   <translation>&amp;Lire ou arrêter la mise en chauffe</translation>
+  </message>
+  <message>
+   <source>&amp;Next event</source>
+   <translation>Événement &amp;suivant</translation>
+  </message>
+  <message>
+   <source>Pre&amp;vious event</source>
+   <translation>Événement &amp;précédent</translation>
+  </message>
+  <message>
+   <source>&amp;Leave the instant</source>
+   <translation>&amp;Quitter l’instant</translation>
   </message>
  </context>
 </TS>

@@ -27,6 +27,7 @@ def window(
     made = make_window(
         open_sheet(getattr(request, "param", "cold-start-relay")), settings, Watch(tmp_path / "state")
     )
+    made.session.may_leave = lambda: True  # nothing asks while tests close it
     qtbot.addWidget(made)
     made.resize(1280, 720)
     made.show()
@@ -35,7 +36,6 @@ def window(
     if made._drawer is not None:
         made.drawer.close_up()
         made.drawer.runner.finish()
-    made.document.undo_stack.setClean()
 
 
 def opened(qtbot: QtBot, window: MainWindow) -> None:
